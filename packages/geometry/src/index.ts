@@ -1,0 +1,14 @@
+export { stationSquareOff, type Taped, tapedFrom } from "./along-wall.ts";
+export { type Degrees, degrees, type Radians, radians, toDegrees, toRadians, wrapHeading } from "./angle.ts";
+export { type ChainFault, readChain, type WallChain, type WallFace } from "./chain.ts";
+export { clearance, indexWalls, type Nearness, nearerThan, type WallIndex } from "./clearance.ts";
+export { angleFromChord, type CornerBend, cornerBend } from "./corner.ts";
+export { type Crossing, pathCrossings, wallCrossings } from "./crossing.ts";
+export { type FitFault, type FitRule, type FittedTrack, fitTrack, type TrackEnds, type WallPlace } from "./fit.ts";
+export { found, type Outcome, refused } from "./outcome.ts";
+export type { Bend, Bow, Segment, Straight, TrackPath } from "./path.ts";
+export { distance, midpoint, type Point, point, step } from "./point.ts";
+export { type BayPolygon, bayPolygon } from "./polygon.ts";
+export { type BrokenLaw, type ProofRule, prove } from "./prove.ts";
+export { type BendRow, greatestRadius, shareRadii, starvedLegs } from "./share.ts";
+export { nearestStation, type PathPlace, pointAt } from "./station.ts";

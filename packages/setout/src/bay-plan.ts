@@ -1,0 +1,125 @@
+import type { Point, Radians, TrackPath, WallChain } from "@baywright/geometry";
+import type { Finding } from "./finding/finding.ts";
+import type { TrackSystem } from "./library/system.ts";
+
+/** Everything worked out for one bay. Never saved: `planBay` makes it anew from the job. Lengths mm. */
+export interface BayPlan {
+	readonly id: string;
+	readonly system: TrackSystem;
+	/** The settled wall faces; null where the corners make no bay. */
+	readonly chain: WallChain | null;
+	/** Projection of the track's centre line from each wall's face, mm. */
+	readonly projections: readonly number[];
+	/** Track height above the floor, mm; null while nothing says it. */
+	readonly height: number | null;
+	/** The fitted centre line; null where it was refused. What follows is then empty. */
+	readonly path: TrackPath | null;
+	readonly corners: readonly CornerSetOut[];
+	readonly brackets: readonly Bracket[];
+	readonly joints: readonly Joint[];
+	readonly pieces: readonly Piece[];
+	readonly stock: StockPlan;
+	readonly stackBack: readonly StackBack[];
+	readonly glass: Glass;
+	readonly findings: readonly Finding[];
+}
+
+/** One fitted corner, as a fitter marks it out. */
+export interface CornerSetOut {
+	readonly corner: number;
+	/** Room angle between the two walls. */
+	readonly interiorAngle: Radians;
+	/** Bend radius on the centre line, mm; 0 where there is no bend. */
+	readonly radius: number;
+	/** From the corner along the left and the right wall face to where the bend starts, mm. */
+	readonly setBack: readonly [number, number];
+	/** Length along the bend, mm. */
+	readonly sweep: number;
+	/** Corner to the middle of the bend, mm. */
+	readonly cornerGap: number;
+	/** The track springs round a slight turn: nothing is bent. */
+	readonly sprung: boolean;
+	/** Radii that this corner could be given, all others at their least, mm. */
+	readonly least: number;
+	readonly greatest: number;
+	/** The user set this radius. */
+	readonly chosen: boolean;
+}
+
+export type BracketRole = "end" | "bend" | "joint" | "companion" | "field" | "pinned";
+
+export interface Bracket {
+	/** mm along the centre line from the finished left end. */
+	readonly station: number;
+	/** Place on the centre line. */
+	readonly at: Point;
+	readonly wall: number;
+	/** Along the wall face from the corner at its left and right end, mm: what a fitter tapes. */
+	readonly fromLeftCorner: number;
+	readonly fromRightCorner: number;
+	/** Wall face to centre line at this bracket, mm. */
+	readonly projection: number;
+	readonly role: BracketRole;
+}
+
+export interface Joint {
+	readonly station: number;
+	readonly wall: number;
+	/** Along the wall face from its left corner, mm. */
+	readonly at: number;
+}
+
+export type MarkKind = "bend-start" | "bend-middle" | "bend-end" | "bracket" | "joint";
+
+/** A mark on the strip, read from the piece's own cut ends, mm. */
+export interface Mark {
+	readonly kind: MarkKind;
+	readonly fromLeft: number;
+	readonly fromRight: number;
+	/** For a bend mark its corner; for a bracket its index in `brackets`; for a joint its index in `joints`. */
+	readonly of: number;
+}
+
+export interface Piece {
+	/** "A", "B", … from the left. */
+	readonly name: string;
+	/** Stations of its finished ends, mm. */
+	readonly from: number;
+	readonly to: number;
+	readonly finishedLength: number;
+	readonly cutLength: number;
+	/** One standard deviation of the cut length from the survey, mm; null while nothing is taped. */
+	readonly sd: number | null;
+	readonly marks: readonly Mark[];
+}
+
+/** A length to cut from stock. */
+export interface Cut {
+	readonly piece: string;
+	readonly length: number;
+}
+
+export interface StockPlan {
+	readonly buy: readonly { readonly length: number; readonly count: number }[];
+	/** One entry per stock length bought: what is cut from it and what is left over. */
+	readonly cuts: readonly { readonly stock: number; readonly pieces: readonly Cut[]; readonly offcut: number }[];
+	/** All that is bought less all that is cut, kerf counted as waste, mm. */
+	readonly waste: number;
+	/** False where the search was ended before it proved that nothing better exists. */
+	readonly exact: boolean;
+}
+
+export interface StackBack {
+	readonly side: "left" | "right";
+	/** Stations, mm. */
+	readonly from: number;
+	readonly to: number;
+}
+
+export interface Glass {
+	/** Width of all openings along the wall faces, mm. */
+	readonly total: number;
+	/** Of these, what no stack covers with the curtains open, mm. */
+	readonly clearOpen: number;
+	readonly openings: readonly { readonly opening: number; readonly width: number; readonly clearOpen: number }[];
+}

@@ -1,0 +1,164 @@
+import { formatAngle, formatLength } from "../job/length-text.ts";
+import type { LengthUnit } from "../job/schema.ts";
+import { severityOf } from "./codes.ts";
+import type { Finding, Remedy, Severity } from "./finding.ts";
+import { cornerName, wallName } from "./names.ts";
+import { remedyLabel } from "./remedy-label.ts";
+
+/** A finding in words and units. */
+export interface Described {
+	readonly severity: Severity;
+	/** A few words: what is the matter. */
+	readonly title: string;
+	/** One or two plain sentences with the figures. */
+	readonly message: string;
+	/** What each remedy's button says. */
+	readonly remedies: readonly string[];
+}
+
+/** How a finding is to be worded: its unit of length, and how many walls the bay has, which decides what they are called. */
+export interface Wording {
+	readonly unit: LengthUnit;
+	readonly walls: number;
+}
+
+export function describe(finding: Finding, wording: Wording): Described {
+	const [title, message] = sentences(finding, wording);
+	return {
+		severity: severityOf(finding.code),
+		title,
+		message,
+		remedies: finding.remedies.map((remedy: Remedy) => remedyLabel(remedy, wording)),
+	};
+}
+
+function sentences({ code, where, figures }: Finding, { unit, walls }: Wording): readonly [string, string] {
+	const length = (name: string) => formatLength(Number(figures[name]), unit, { unit: true });
+	const fine = (name: string) => formatLength(Number(figures[name]), unit, { unit: true, precision: 1 });
+	const angle = (name: string) => formatAngle(Number(figures[name]));
+	const corner = cornerName(where.corner ?? 0, walls);
+	const wall = wallName(where.wall ?? 0, walls);
+	switch (code) {
+		case "too-few-corners":
+			return ["No wall yet", `A bay needs at least two corners; this one has ${figures.count}.`];
+		case "coordinate-out-of-range":
+			return [
+				"Corner out of reach",
+				`${capital(corner)} lies at ${figures.coordinate} mm; corners must be within 100 m of the origin.`,
+			];
+		case "wall-too-short":
+			return ["Wall too short", `The ${wall} is ${fine("length")} long; the least is 1 mm.`];
+		case "corner-folded":
+			return [
+				"Corner folded back",
+				`${capital(corner)} has a room angle of ${angle("angle")}; it must be between 20° and 340°.`,
+			];
+		case "walls-cross":
+			return ["Walls cross", `The ${wall} and the ${wallName(Number(figures.other), walls)} cross each other.`];
+		case "bowed-wall-not-fitted":
+			return ["Bowed wall", `The ${wall} bows by ${fine("rise")}; tracks along bowed walls are not fitted yet.`];
+		case "external-corner-not-fitted":
+			return [
+				"External corner",
+				`${capital(corner)} stands out into the room (${angle("angle")}); tracks round external corners are not fitted yet.`,
+			];
+		case "projection-out-of-range":
+			return [
+				"Projection out of range",
+				`A projection of ${length("projection")} is asked for${where.wall === undefined ? "" : ` on the ${wall}`}; the system's brackets give ${length("min")} to ${length("max")}.`,
+			];
+		case "projection-change-at-slight-turn":
+			return [
+				"Projection changes where the wall hardly turns",
+				`At ${corner} the projection goes from ${length("left")} to ${length("right")} at a turn of ${angle("turn")}; there it must stay the same.`,
+			];
+		case "end-off-wall":
+			return [
+				`${capital(`${where.end} end of the track`)} off the wall`,
+				`The ${where.end} end is set at ${length("at")} along the ${wall}, which is ${length("length")} long.`,
+			];
+		case "ends-reversed":
+			return ["Track ends the wrong way round", "The left end of the track lies to the right of its right end."];
+		case "radius-below-least":
+			return [
+				"Bend too tight",
+				`Radius ${length("radius")} is set at ${corner}; this track bends to ${length("least")} at the least.`,
+			];
+		case "radius-too-large":
+			return [
+				"Bend too wide",
+				`Radius ${length("radius")} is set at ${corner}; its walls leave room for ${wholeMillimetres(figures, "greatest", unit)} at the most.`,
+			];
+		case "leg-too-short":
+			return [
+				"Wall too short for its bends",
+				`The ${wall} is ${length("wallLength")} long; at the tightest bends this track makes it would have to be ${length("neededWall")}, ${length("short")} more.`,
+			];
+		case "track-too-near-wall":
+			return [
+				"Track too near a wall",
+				`The track comes within ${fine("distance")} of the ${wall}; this system keeps ${length("clearance")}.`,
+			];
+		case "track-crosses-itself":
+			return ["Track crosses itself", "The track runs into itself here; the walls are too close together."];
+		case "obstacle-in-the-way":
+			return [
+				`${capital(String(figures.kind))} in the way`,
+				`It stands ${length("depth")} off the ${wall} at track height; the track passes at ${length("projection")} and would need ${length("needed")}.`,
+			];
+		case "piece-longer-than-stock":
+			return [
+				"Piece longer than any stock",
+				`Piece ${where.piece} is cut at ${length("length")}; the longest stock is ${length("longest")}.`,
+			];
+		case "joint-off-track":
+			return ["Joint off the track", `The joint at ${length("at")} along the ${wall} is not on the track.`];
+		case "joint-badly-placed":
+			return [
+				"Joint where none should be",
+				`The joint on the ${wall} is nearer than ${length("clear")} to a bend, or where no bracket can go.`,
+			];
+		case "pin-off-track":
+			return ["Bracket off the track", `The bracket pinned at ${length("at")} along the ${wall} is not on the track.`];
+		case "pin-where-no-bracket-goes":
+			return [
+				"Bracket where none goes",
+				`The bracket pinned at ${length("at")} along the ${wall} is on a bend, end hardware, an obstacle or a stretch that takes no hole.`,
+			];
+		case "no-place-for-bracket":
+			return [
+				"No place for a bracket",
+				`${needed(String(figures.role))} on the ${wall} finds no place that takes a hole.`,
+			];
+		case "brackets-too-far-across-bend":
+			return [
+				"Brackets too far apart round a bend",
+				`Round ${corner} the brackets are ${length("gap")} apart along the track; this system allows ${length("limit")}.`,
+			];
+		case "bracket-gap-too-wide":
+			return [
+				"Brackets too far apart",
+				`On the ${wall} ${length("gap")} of track hangs between two brackets; this system allows ${length("limit")}.`,
+			];
+		case "stock-not-proved-best":
+			return [
+				"Stock not proved the best",
+				`The search ended before it was sure; what is listed wastes ${length("waste")}.`,
+			];
+		case "kept-for-later":
+			return ["Not worked with yet", `Read and kept in the file, but without effect on this plan: ${figures.fields}.`];
+	}
+}
+
+/** A greatest figure must not be rounded up. */
+const wholeMillimetres = (figures: Finding["figures"], name: string, unit: LengthUnit): string =>
+	formatLength(Math.floor(Number(figures[name])), unit, { unit: true });
+
+const needed = (role: string): string =>
+	role === "bend"
+		? "The bracket beside a bend"
+		: role === "end"
+			? "The bracket near the track's end"
+			: "The bracket beside a joint";
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

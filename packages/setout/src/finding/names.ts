@@ -1,0 +1,13 @@
+/** What a corner is called: the ends by their side, the others by number. */
+export function cornerName(corner: number, walls: number): string {
+	if (corner === 0) return "the left end";
+	return corner === walls ? "the right end" : `corner ${corner}`;
+}
+
+/** What a wall is called: by its place in a bay of up to three walls, else by the corners at its ends. */
+export function wallName(wall: number, walls: number): string {
+	if (walls === 1) return "wall";
+	if (walls === 2) return wall === 0 ? "left wall" : "right wall";
+	if (walls === 3) return `${["left", "front", "right"][wall] ?? "right"} wall`;
+	return `wall ${wall}–${wall + 1}`;
+}

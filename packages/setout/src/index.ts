@@ -1,0 +1,34 @@
+export type {
+	BayPlan,
+	Bracket,
+	BracketRole,
+	CornerSetOut,
+	Cut,
+	Glass,
+	Joint,
+	Mark,
+	MarkKind,
+	Piece,
+	StackBack,
+	StockPlan,
+} from "./bay-plan.ts";
+export { type CornerCard, cornerCard, type OddCorner, RIGHT_ANGLE_RULE } from "./corner-card.ts";
+export { type FindingCode, severities, severityOf } from "./finding/codes.ts";
+export { type Described, describe, type Wording } from "./finding/describe.ts";
+export type { Finding, Place, Remedy, RemedyAction, Severity } from "./finding/finding.ts";
+export { cornerName, wallName } from "./finding/names.ts";
+export type { Bay, Obstacle, Opening, Wall } from "./job/bay-schema.ts";
+export { applyChange } from "./job/change.ts";
+export { readJobText, serialiseJob } from "./job/job-text.ts";
+export { jobJsonSchema } from "./job/json-schema.ts";
+export { parseLength } from "./job/length.ts";
+export { formatAngle, formatLength } from "./job/length-text.ts";
+export { type Parsed, parseJob } from "./job/parse.ts";
+export { type Problem, problemLine } from "./job/problem.ts";
+export type { Job, LengthUnit, Region } from "./job/schema.ts";
+export type { Track, WallPlace } from "./job/track-schema.ts";
+export { builtInSystems } from "./library/built-in.ts";
+export { findSystem, type Library, libraryOf } from "./library/library.ts";
+export type { TrackSystem } from "./library/system.ts";
+export { type PlanEffort, planBay, planJob } from "./plan.ts";
+export { planJson } from "./plan-json.ts";

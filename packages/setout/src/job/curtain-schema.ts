@@ -1,0 +1,32 @@
+import { z } from "zod";
+import { headingSchema } from "../library/heading.ts";
+import { amount, type DeepReadonly, mm, mmOrNull, NOT_NEGATIVE, OVER_ZERO, record } from "./fields.ts";
+
+/** One curtain. `from` and `to` are stations on the track. */
+export const curtainSchema = record(
+	{
+		from: mmOrNull(NOT_NEGATIVE).describe("Station, mm; null = the left end of the track."),
+		to: mmOrNull(NOT_NEGATIVE).describe("Station, mm; null = the right end of the track."),
+		cloth: z
+			.string({ error: "the id of a cloth, or null" })
+			.nullable()
+			.default(null)
+			.describe("Id of a cloth of the job."),
+		heading: headingSchema.default("pencil"),
+		fullness: amount("", OVER_ZERO).default(2).describe("Flat cloth for each length of track; 2 = twice the track."),
+		drop: mmOrNull(OVER_ZERO).describe("Finished drop, mm; null = not given."),
+	},
+	"a curtain",
+);
+
+export const makeUpSchema = record(
+	{
+		overlap: mm(NOT_NEGATIVE).default(100).describe("The whole crossing where a pair meets, mm; half to each curtain."),
+		returns: mm(NOT_NEGATIVE).default(0).describe("From the track's end back to the wall, mm."),
+		ease: mm(NOT_NEGATIVE).default(0).describe("Added to each curtain's finished width, mm."),
+	},
+	"the make-up: overlap, returns and ease",
+);
+
+export type Curtain = DeepReadonly<z.output<typeof curtainSchema>>;
+export type MakeUp = DeepReadonly<z.output<typeof makeUpSchema>>;

@@ -1,0 +1,60 @@
+import { type Point, type Segment, toDegrees } from "@baywright/geometry";
+import type { BayPlan } from "./bay-plan.ts";
+import { describe } from "./finding/describe.ts";
+import type { LengthUnit } from "./job/schema.ts";
+
+/** The plans as the command writes them: lengths mm, angles degrees. */
+export function planJson(plans: readonly BayPlan[], unit: LengthUnit) {
+	return { format: "baywright-plan", version: 1, bays: plans.map((plan) => bayJson(plan, unit)) } as const;
+}
+
+function bayJson(plan: BayPlan, unit: LengthUnit) {
+	const walls = plan.projections.length;
+	return {
+		id: plan.id,
+		path: plan.path === null ? null : { length: plan.path.length, segments: plan.path.segments.map(segmentJson) },
+		corners: plan.corners.map(({ corner, interiorAngle, radius, setBack, sweep, cornerGap }) => ({
+			corner,
+			interiorAngle: toDegrees(interiorAngle),
+			radius,
+			setBack,
+			sweep,
+			cornerGap,
+		})),
+		brackets: plan.brackets.map((bracket) => ({ ...bracket, at: pair(bracket.at) })),
+		joints: plan.joints,
+		pieces: plan.pieces.map((piece) => ({
+			...piece,
+			marks: piece.marks.map(({ kind, fromLeft, fromRight }) => ({ kind, fromLeft, fromRight })),
+		})),
+		stock: { buy: plan.stock.buy, cuts: plan.stock.cuts, waste: plan.stock.waste },
+		stackBack: plan.stackBack,
+		glass: { total: plan.glass.total, clearOpen: plan.glass.clearOpen },
+		curtains: [],
+		loads: [],
+		parts: [],
+		survey: { settled: false, sigma0: null, redundancy: 0, suspects: [], next: null },
+		findings: plan.findings.map((finding) => {
+			const { severity, message, remedies } = describe(finding, { unit, walls });
+			const { at, ...where } = finding.where;
+			return {
+				code: finding.code,
+				severity,
+				message,
+				where: at === undefined ? where : { ...where, at: pair(at) },
+				figures: finding.figures,
+				remedies: finding.remedies.map(({ change }, i) => ({ label: remedies[i], change })),
+			};
+		}),
+	};
+}
+
+function segmentJson(segment: Segment) {
+	const ends = { from: pair(segment.from), to: pair(segment.to) };
+	if (segment.kind === "straight") return { kind: segment.kind, ...ends, length: segment.length, wall: segment.wall };
+	const { kind, centre, radius, turn, length } = segment;
+	const arc = { kind, ...ends, centre: pair(centre), radius, turn: toDegrees(turn), length };
+	return segment.kind === "bend" ? { ...arc, corners: segment.corners } : { ...arc, wall: segment.wall };
+}
+
+const pair = ({ x, y }: Point): readonly [number, number] => [x, y];

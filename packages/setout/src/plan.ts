@@ -1,0 +1,105 @@
+import type { BayPlan } from "./bay-plan.ts";
+import { clearGlass, stackBack } from "./curtains/stack-back.ts";
+import { severityOf } from "./finding/codes.ts";
+import type { Finding } from "./finding/finding.ts";
+import { forJob } from "./finding/for-job.ts";
+import { keptForLater } from "./finding/kept-for-later.ts";
+import type { Bay } from "./job/bay-schema.ts";
+import type { Job } from "./job/schema.ts";
+import { type Library, libraryOf } from "./library/library.ts";
+import { wallFaces } from "./survey/wall-faces.ts";
+import { bracketRoom } from "./track/bracket-room.ts";
+import { placeBrackets } from "./track/brackets.ts";
+import { cornersOf } from "./track/corners.ts";
+import { fitBay } from "./track/fit-bay.ts";
+import { fitFinding } from "./track/fit-findings.ts";
+import { inTheWay } from "./track/in-the-way.ts";
+import { placeJoints } from "./track/joints.ts";
+import { cutPieces } from "./track/pieces.ts";
+import { NO_STOCK, planStock } from "./track/plan-stock.ts";
+import { projectionFindings } from "./track/projection-findings.ts";
+import { heightOf, projectionsOf } from "./track/track-rule.ts";
+
+/** How long to look for the best stock to buy, in search nodes; left out, until it is proved for all ordinary jobs. */
+export interface PlanEffort {
+	readonly stockNodes?: number;
+}
+
+/**
+ * Works out everything for one bay. Pure: the same bay and library give the same plan. What cannot be fitted comes back as
+ * findings, with the wall faces drawn all the same; remedy paths start at the bay.
+ */
+export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): BayPlan {
+	const system = library.systems.find(({ id }) => id === bay.track.system);
+	if (system === undefined) throw new Error(`Broken invariant: no system "${bay.track.system}" in the library.`);
+	const { chain, findings: faces } = wallFaces(bay);
+	const findings = [...faces, ...projectionFindings(bay, system)];
+	const height = heightOf(bay);
+	const refused = (...more: Finding[]): BayPlan => ({
+		id: bay.id,
+		system,
+		chain,
+		projections: projectionsOf(bay, system),
+		height,
+		path: null,
+		corners: [],
+		brackets: [],
+		joints: [],
+		pieces: [],
+		stock: NO_STOCK,
+		stackBack: [],
+		glass: { total: bay.openings.reduce((sum, { from, to }) => sum + to - from, 0), clearOpen: 0, openings: [] },
+		findings: gravestFirst([...findings, ...more, ...keptForLater(bay, library)]),
+	});
+	if (chain === null || faces.length > 0) return refused();
+
+	const fit = fitBay(bay, chain, system);
+	if (!fit.ok) {
+		const others = library.systems.filter(({ id }) => id !== system.id);
+		return refused(...fit.faults.map((fault) => fitFinding(fault, bay, chain, system, others)));
+	}
+	const track = fit.value;
+	const room = bracketRoom(bay, system, track, height);
+	const { joints, findings: jointFindings } = placeJoints(bay, system, track, room);
+	const { brackets, findings: bracketFindings } = placeBrackets(bay, system, track, joints, room);
+	const pieces = cutPieces(track, system, joints, brackets);
+	const { stock, findings: stockFindings } = planStock(bay, system, pieces, effort.stockNodes);
+	const stacks = stackBack(bay, track.path.length);
+	return {
+		id: bay.id,
+		system,
+		chain,
+		projections: track.projections,
+		height,
+		path: track.path,
+		corners: cornersOf(track),
+		brackets,
+		joints,
+		pieces,
+		stock,
+		stackBack: stacks,
+		glass: clearGlass(bay, track, stacks),
+		findings: gravestFirst([
+			...findings,
+			...inTheWay(bay, system, track, height),
+			...stockFindings,
+			...jointFindings,
+			...bracketFindings,
+			...keptForLater(bay, library),
+		]),
+	};
+}
+
+/** Plans every bay; remedy paths start at the job. */
+export function planJob(job: Job): BayPlan[] {
+	const library = libraryOf(job);
+	return job.bays.map((bay, i) => {
+		const plan = planBay(bay, library);
+		return { ...plan, findings: plan.findings.map((finding) => forJob(finding, i, bay.id)) };
+	});
+}
+
+const GRAVITY = { refusal: 0, warning: 1, note: 2 };
+
+const gravestFirst = (findings: readonly Finding[]): Finding[] =>
+	findings.toSorted((a, b) => GRAVITY[severityOf(a.code)] - GRAVITY[severityOf(b.code)]);

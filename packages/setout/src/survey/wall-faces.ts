@@ -1,0 +1,53 @@
+import {
+	type ChainFault,
+	type Crossing,
+	type Point,
+	readChain,
+	type WallChain,
+	wallCrossings,
+} from "@baywright/geometry";
+import type { Finding } from "../finding/finding.ts";
+import type { Bay } from "../job/bay-schema.ts";
+
+export interface WallFaces {
+	/** Null where the corners make no chain of walls. */
+	readonly chain: WallChain | null;
+	readonly findings: readonly Finding[];
+}
+
+/** The bay's wall faces as drawn, or why they are no bay. */
+export function wallFaces({ corners, walls }: Bay): WallFaces {
+	const points = corners.map(([x, y]): Point => ({ x, y }));
+	const read = readChain(
+		points,
+		walls.map(({ rise }) => rise),
+	);
+	if (!read.ok) return { chain: null, findings: read.faults.map(chainFinding) };
+	return { chain: read.value, findings: wallCrossings(read.value).map(crossingFinding) };
+}
+
+function chainFinding(fault: ChainFault): Finding {
+	const of = (code: Finding["code"], where: Finding["where"], figures: Finding["figures"]) => ({
+		code,
+		where,
+		figures,
+		remedies: [],
+	});
+	switch (fault.kind) {
+		case "too-few-corners":
+			return of("too-few-corners", {}, { count: fault.count });
+		case "coordinate-out-of-range":
+			return of("coordinate-out-of-range", { corner: fault.corner }, { coordinate: fault.coordinate });
+		case "wall-too-short":
+			return of("wall-too-short", { wall: fault.wall }, { length: fault.length });
+		case "corner-folded":
+			return of("corner-folded", { corner: fault.corner }, { angle: fault.angle });
+	}
+}
+
+const crossingFinding = ({ first, second, at }: Crossing): Finding => ({
+	code: "walls-cross",
+	where: { wall: first, at },
+	figures: { other: second },
+	remedies: [],
+});

@@ -1,0 +1,76 @@
+import type { FittedTrack, Segment } from "@baywright/geometry";
+import { stationSquareOff } from "@baywright/geometry";
+import type { Bay } from "../job/bay-schema.ts";
+import type { TrackSystem } from "../library/system.ts";
+import { type Interval, subtract } from "./spread.ts";
+
+/** No drill reaches nearer than this to an internal corner, mm (common practice, no source). */
+const DRILL_REACH = 50;
+
+/** How far above and below the track a bracket's plate may come, mm. */
+const PLATE_REACH = 50;
+
+/** The stations at which the middle of a bracket may be, sorted and apart. */
+export function bracketRoom(bay: Bay, system: TrackSystem, track: FittedTrack, height: number | null): Interval[] {
+	const half = system.bracket.width / 2;
+	const onCentreLine: Interval = [system.endTakeUp + half, track.path.length - system.endTakeUp - half];
+	if (onCentreLine[0] > onCentreLine[1]) return [];
+	const closed = [
+		...bendStretches(track, system),
+		...(bay.track.mounting === "wall" ? cornerStretches(track) : []),
+		...noDrillStretches(bay, track),
+		...(bay.track.mounting === "wall" ? obstacleStretches(bay, track, height, half) : []),
+	];
+	return subtract(
+		[onCentreLine],
+		closed.sort((a, b) => a[0] - b[0]),
+	);
+}
+
+/** Can this segment hold no bracket? Bends that are made can, from the system's carrying radius up. */
+export function bars(segment: Segment, { bracket }: TrackSystem): boolean {
+	if (segment.kind !== "bend" || segment.sprung) return false;
+	return bracket.carryRadius === null || segment.radius < bracket.carryRadius;
+}
+
+function bendStretches({ path }: FittedTrack, system: TrackSystem): Interval[] {
+	const half = system.bracket.width / 2;
+	return path.segments
+		.filter((segment) => bars(segment, system))
+		.map(({ start, length }) => [start - half, start + length + half]);
+}
+
+function cornerStretches(track: FittedTrack): Interval[] {
+	const { chain, bends } = track;
+	const stretches: Interval[] = [];
+	bends.slope.forEach((_, i) => {
+		const corner = bends.first + 1 + i;
+		if (bends.sprung[i]) return;
+		const left = chain.walls[corner - 1]?.length ?? 0;
+		const from = stationSquareOff(track, corner - 1, left - DRILL_REACH);
+		const to = stationSquareOff(track, corner, DRILL_REACH);
+		if (from !== null && to !== null) stretches.push([from, to]);
+	});
+	return stretches;
+}
+
+function noDrillStretches({ walls }: Bay, track: FittedTrack): Interval[] {
+	return walls.flatMap(({ noDrill }, wall) => noDrill.flatMap(([from, to]) => stretchOnTrack(track, wall, from, to)));
+}
+
+function obstacleStretches({ obstacles }: Bay, track: FittedTrack, height: number | null, half: number): Interval[] {
+	return obstacles
+		.filter(({ bottom, top }) => reachesTrack(bottom, top, height, PLATE_REACH))
+		.flatMap(({ wall, from, to }) => stretchOnTrack(track, wall, from - half, to + half));
+}
+
+/** Does a box from `bottom` (null = the floor) to `top` (null = the ceiling) come within `reach` of the track's height? With no height known it may: it counts. */
+export function reachesTrack(bottom: number | null, top: number | null, height: number | null, reach: number): boolean {
+	return height === null || ((bottom ?? 0) <= height + reach && (top ?? Number.POSITIVE_INFINITY) >= height - reach);
+}
+
+function stretchOnTrack(track: FittedTrack, wall: number, from: number, to: number): Interval[] {
+	const left = stationSquareOff(track, wall, from);
+	const right = stationSquareOff(track, wall, to);
+	return left === null || right === null || right <= left ? [] : [[left, right]];
+}

@@ -1,0 +1,169 @@
+import {
+	type Bend,
+	type FittedTrack,
+	type Point,
+	pointAt,
+	stationSquareOff,
+	tapedFrom,
+	type WallFace,
+} from "@baywright/geometry";
+import type { Bracket, BracketRole, Joint } from "../bay-plan.ts";
+import type { Finding, Remedy } from "../finding/finding.ts";
+import type { Bay } from "../job/bay-schema.ts";
+import type { TrackSystem } from "../library/system.ts";
+import { besideBends, besideJoints, nearEnds } from "./bracket-needs.ts";
+import { bars } from "./bracket-room.ts";
+import { insert, isMet, type Need, type Placed, placeFor } from "./placed.ts";
+import { contains, fillSpan, type Interval, nearestAllowed } from "./spread.ts";
+
+export interface BracketPlan {
+	readonly brackets: readonly Bracket[];
+	readonly findings: readonly Finding[];
+}
+
+/** Slack (mm) when a distance is compared with a limit. */
+const SLACK = 1e-6;
+
+/**
+ * Sets out the brackets: the user's pins, one at each joint, one beside each end of every made bend, one near each end of the
+ * track and one either side of a joint, each serving wherever it already meets another's need; then the fewest more that leave
+ * no gap over the system's spacing, as even as can be. Where that cannot be, a finding says so and the rest is placed all the same.
+ */
+export function placeBrackets(
+	bay: Bay,
+	system: TrackSystem,
+	track: FittedTrack,
+	joints: readonly Joint[],
+	room: readonly Interval[],
+): BracketPlan {
+	const findings: Finding[] = [];
+	const row: Placed[] = [];
+	for (const placed of pins(bay, track, room, findings)) insert(row, placed);
+	for (const { station } of joints) insert(row, { station, role: "joint" });
+	const bends = track.path.segments.filter((segment): segment is Bend => bars(segment, system));
+	const { length } = track.path;
+	meet(besideBends(bends, system, length), (role) => role !== "bend", row, system, track, room, findings);
+	meet([...nearEnds(system, length), ...besideJoints(system, joints)], () => true, row, system, track, room, findings);
+	const all = fillBetween(row, bends, system, track, room, findings);
+	return { brackets: all.map((bracket) => taped(track, bracket)), findings };
+}
+
+/** Places what is needed and not already served by a bracket of a role that counts. */
+function meet(
+	needs: readonly Need[],
+	counts: (role: BracketRole) => boolean,
+	row: Placed[],
+	system: TrackSystem,
+	track: FittedTrack,
+	room: readonly Interval[],
+	findings: Finding[],
+): void {
+	for (const need of needs) {
+		if (isMet(row, need, counts)) continue;
+		const station = placeFor(row, need, room, system.bracket.width);
+		if (station !== null) insert(row, { station, role: need.role });
+		else
+			findings.push({
+				code: "no-place-for-bracket",
+				where: { station: need.wanted, ...wallAt(track, need.wanted) },
+				figures: { role: need.role, from: need.low, to: need.high },
+				remedies: [],
+			});
+	}
+}
+
+function pins(
+	{ track: { brackets } }: Bay,
+	track: FittedTrack,
+	room: readonly Interval[],
+	findings: Finding[],
+): Placed[] {
+	return brackets.flatMap(({ wall, at }, i) => {
+		const station = stationSquareOff(track, wall, at);
+		const release: Remedy = {
+			action: "release-bracket",
+			figures: {},
+			change: [{ op: "remove", path: `/track/brackets/${i}` }],
+		};
+		const where = { wall, ...(station === null ? {} : { station }) };
+		if (station === null) {
+			findings.push({ code: "pin-off-track", where, figures: { at }, remedies: [release] });
+			return [];
+		}
+		if (!contains(room, station)) {
+			const better = nearestAllowed(room, station, 0, track.path.length);
+			const move = better === null ? [] : [movePin(i, track, better)];
+			findings.push({ code: "pin-where-no-bracket-goes", where, figures: { at }, remedies: [...move, release] });
+		}
+		return [{ station, role: "pinned" as const }];
+	});
+}
+
+function movePin(i: number, track: FittedTrack, station: number): Remedy {
+	const { wall, at } = tapedFrom(track, station);
+	const value = { wall, at: Math.round(at) };
+	return {
+		action: "move-bracket",
+		figures: value,
+		change: [{ op: "replace", path: `/track/brackets/${i}`, value }],
+	};
+}
+
+function fillBetween(
+	placed: readonly Placed[],
+	bends: readonly Bend[],
+	{ bracket }: TrackSystem,
+	track: FittedTrack,
+	room: readonly Interval[],
+	findings: Finding[],
+): Placed[] {
+	const all: Placed[] = placed.slice(0, 1);
+	let bend = 0;
+	for (let i = 1; i < placed.length; i++) {
+		const before = placed[i - 1] as Placed;
+		const next = placed[i] as Placed;
+		while (bend < bends.length && (bends[bend] as Bend).start < before.station) bend++;
+		const across = bends[bend];
+		const gap = next.station - before.station;
+		if (across !== undefined && across.start < next.station) {
+			const limit = bracket.acrossBendMax;
+			if (limit !== null && gap > limit + SLACK)
+				findings.push({
+					code: "brackets-too-far-across-bend",
+					where: { corner: across.corners[0] as number, station: across.start + across.length / 2 },
+					figures: { gap, limit },
+					remedies: [],
+				});
+		} else {
+			const filling = fillSpan({
+				from: before.station,
+				to: next.station,
+				spacing: bracket.maxSpacing,
+				allowed: room,
+				least: bracket.width,
+			});
+			for (const station of filling.places) all.push({ station, role: "field" });
+			if (!filling.ok) {
+				const station =
+					filling.blocked === null ? before.station + gap / 2 : (filling.blocked[0] + filling.blocked[1]) / 2;
+				findings.push({
+					code: "bracket-gap-too-wide",
+					where: { station, ...wallAt(track, station) },
+					figures: { gap: filling.widest, limit: bracket.maxSpacing },
+					remedies: [],
+				});
+			}
+		}
+		all.push(next);
+	}
+	return all;
+}
+
+const wallAt = (track: FittedTrack, station: number) => ({ wall: tapedFrom(track, station).wall });
+
+function taped(track: FittedTrack, { station, role }: Placed): Bracket {
+	const { wall, at, projection } = tapedFrom(track, station);
+	const { length } = track.chain.walls[wall] as WallFace;
+	const { at: place } = pointAt(track.path, station) as { at: Point };
+	return { station, at: place, wall, fromLeftCorner: at, fromRightCorner: length - at, projection, role };
+}

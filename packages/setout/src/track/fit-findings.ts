@@ -1,0 +1,133 @@
+import type { FitFault, WallChain, WallFace } from "@baywright/geometry";
+import type { Finding, Remedy } from "../finding/finding.ts";
+import type { Bay } from "../job/bay-schema.ts";
+import type { TrackSystem } from "../library/system.ts";
+import { wouldFit } from "./fit-bay.ts";
+
+/** A fault of the fit as a finding, with the remedies that were tried and do fit. Remedy figures are whole mm on the safe side. */
+export function fitFinding(
+	fault: FitFault,
+	bay: Bay,
+	chain: WallChain,
+	system: TrackSystem,
+	others: readonly TrackSystem[],
+): Finding {
+	switch (fault.kind) {
+		case "end-off-wall": {
+			const { end, wall, at, length } = fault;
+			return { code: "end-off-wall", where: { wall, end }, figures: { at, length }, remedies: [wholeLength(end)] };
+		}
+		case "ends-reversed":
+			return {
+				code: "ends-reversed",
+				where: {},
+				figures: {},
+				remedies: [{ ...wholeLength("left"), change: [...wholeLength("left").change, ...wholeLength("right").change] }],
+			};
+		case "external-corner": {
+			const { corner, angle } = fault;
+			return { code: "external-corner-not-fitted", where: { corner }, figures: { angle }, remedies: [] };
+		}
+		case "bowed-wall": {
+			const { wall, rise } = fault;
+			return { code: "bowed-wall-not-fitted", where: { wall }, figures: { rise }, remedies: [] };
+		}
+		case "projection-change-at-slight-turn": {
+			const { corner, left, right, turn } = fault;
+			return {
+				code: "projection-change-at-slight-turn",
+				where: { corner },
+				figures: { left, right, turn },
+				remedies: [projectionOfWall(corner, left), projectionOfWall(corner - 1, right)],
+			};
+		}
+		case "radius-below-least": {
+			const { corner, radius, least } = fault;
+			const remedies = radiusRemedies(bay, chain, system, corner, Math.ceil(least));
+			return { code: "radius-below-least", where: { corner }, figures: { radius, least }, remedies };
+		}
+		case "radius-too-large": {
+			const { corner, radius, greatest } = fault;
+			const remedies = radiusRemedies(bay, chain, system, corner, Math.floor(greatest));
+			return { code: "radius-too-large", where: { corner }, figures: { radius, greatest }, remedies };
+		}
+		case "leg-too-short": {
+			const { wall, length, needed, gain } = fault;
+			const { length: wallLength } = chain.walls[wall] as WallFace;
+			const short = needed - length;
+			return {
+				code: "leg-too-short",
+				where: { wall },
+				figures: { length, needed, short, wallLength, neededWall: wallLength + short },
+				remedies: [...lessProjection(bay, chain, system, short, gain), ...otherSystems(bay, chain, others)],
+			};
+		}
+	}
+}
+
+const wholeLength = (end: "left" | "right"): Remedy => ({
+	action: "track-to-end-of-bay",
+	figures: {},
+	change: [{ op: "replace", path: end === "left" ? "/track/start" : "/track/end", value: null }],
+});
+
+const projectionOfWall = (wall: number, projection: number): Remedy => ({
+	action: "set-wall-projection",
+	figures: { wall, projection },
+	change: [{ op: "replace", path: `/walls/${wall}/projection`, value: projection }],
+});
+
+/** Another radius for this corner, and giving it up to the track's own choice. */
+function radiusRemedies(bay: Bay, chain: WallChain, system: TrackSystem, corner: number, radius: number): Remedy[] {
+	const { bends } = bay.track;
+	const index = bends.findIndex((bend) => bend.corner === corner);
+	const path = `/track/bends/${index}`;
+	const remedies: Remedy[] = [];
+	if (wouldFit(bay, chain, system, { bends: bends.with(index, { corner, radius }) }))
+		remedies.push({
+			action: "set-radius",
+			figures: { corner, radius },
+			change: [{ op: "replace", path: `${path}/radius`, value: radius }],
+		});
+	if (wouldFit(bay, chain, system, { bends: bends.toSpliced(index, 1) }))
+		remedies.push({ action: "release-radius", figures: { corner }, change: [{ op: "remove", path }] });
+	if (remedies.length === 0 && wouldFit(bay, chain, system, { bends: [] }))
+		remedies.push({
+			action: "release-all-radii",
+			figures: {},
+			change: [{ op: "replace", path: "/track/bends", value: [] }],
+		});
+	return remedies;
+}
+
+/** Nearer to the walls, legs between internal corners are longer. */
+function lessProjection(bay: Bay, chain: WallChain, system: TrackSystem, short: number, gain: number): Remedy[] {
+	const usual = bay.track.projection ?? system.projection.default;
+	const projection = Math.floor(usual - short / gain);
+	if (!(projection >= system.projection.min) || !wouldFit(bay, chain, system, { projection })) return [];
+	return [
+		{
+			action: "set-projection",
+			figures: { projection },
+			change: [{ op: "replace", path: "/track/projection", value: projection }],
+		},
+	];
+}
+
+/** Other systems that bend more tightly, at their own usual projection where this one is out of their range. */
+function otherSystems(bay: Bay, chain: WallChain, others: readonly TrackSystem[]): Remedy[] {
+	const remedies: Remedy[] = [];
+	for (const other of others) {
+		const { id, name, projection: range } = other;
+		const kept = bay.track.projection;
+		const projection = kept !== null && kept >= range.min && kept <= range.max ? kept : null;
+		const track = { system: id, projection, radius: null };
+		if (!wouldFit(bay, chain, other, track)) continue;
+		remedies.push({
+			action: "use-system",
+			figures: { system: name },
+			change: Object.entries(track).map(([key, value]) => ({ op: "replace", path: `/track/${key}`, value })),
+		});
+	}
+	return remedies;
+}

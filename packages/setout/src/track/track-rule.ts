@@ -1,0 +1,39 @@
+import type { FitRule, TrackEnds } from "@baywright/geometry";
+import type { Bay } from "../job/bay-schema.ts";
+import type { TrackSystem } from "../library/system.ts";
+
+/** Projection of the centre line from each wall's face, mm: the wall's own, else the track's, else the system's. */
+export function projectionsOf({ walls, track }: Bay, system: TrackSystem): number[] {
+	const usual = track.projection ?? system.projection.default;
+	return walls.map((wall) => wall.projection ?? usual);
+}
+
+/** Where the track starts and ends: by default from one end of the bay to the other. */
+export function endsOf({ track, walls }: Bay, lengths: readonly number[]): TrackEnds {
+	const last = Math.max(walls.length - 1, 0);
+	return {
+		start: track.start ?? { wall: 0, at: 0 },
+		end: track.end ?? { wall: last, at: lengths[last] ?? 0 },
+	};
+}
+
+/** What the fit must keep to on this track. */
+export function fitRuleOf({ track }: Bay, system: TrackSystem): FitRule {
+	return {
+		leastRadius: system.minRadius,
+		preferredRadius: track.radius ?? system.preferredRadius,
+		straightBesideBend: system.straightBesideBend,
+		endStraight: system.endTakeUp,
+		setRadii: new Map(track.bends.map(({ corner, radius }) => [corner, radius])),
+	};
+}
+
+/** How far above the top of the highest opening a track goes where nobody says otherwise, mm (common practice, no source). */
+const ABOVE_OPENING = 100;
+
+/** Height of the track above the floor, mm; null where neither the job nor an opening says it. */
+export function heightOf({ track, openings }: Bay): number | null {
+	if (track.height !== null) return track.height;
+	const heads = openings.flatMap(({ head }) => (head === null ? [] : [head]));
+	return heads.length > 0 ? Math.max(...heads) + ABOVE_OPENING : null;
+}
