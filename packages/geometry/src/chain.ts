@@ -22,6 +22,8 @@ export interface WallChain {
 	readonly walls: readonly WallFace[];
 	/** One per corner: turn to the right positive (an internal corner), 0 at both ends; room angle = π − turn. */
 	readonly turns: readonly Radians[];
+	/** tan(turn/2) at each corner, same sign. */
+	readonly halfTangents: readonly number[];
 }
 
 export type ChainFault =
@@ -49,6 +51,7 @@ export function readChain(corners: readonly Point[], rises: readonly number[] = 
 
 	const walls: WallFace[] = [];
 	const turns: Radians[] = [radians(0)];
+	const halfTangents: number[] = [0];
 	let heading = 0;
 	let left = corners[0] as Point;
 	let ux = 0;
@@ -63,8 +66,11 @@ export function readChain(corners: readonly Point[], rises: readonly number[] = 
 		const vy = dy / length;
 		if (i === 1) heading = Math.atan2(vy, vx);
 		else {
-			const turn = Math.atan2(uy * vx - ux * vy, ux * vx + uy * vy);
+			const across = uy * vx - ux * vy;
+			const along = ux * vx + uy * vy;
+			const turn = Math.atan2(across, along);
 			turns.push(radians(turn));
+			halfTangents.push(across / (1 + along));
 			heading -= turn;
 			if (Math.abs(turn) > Math.PI - FOLD)
 				faults.push({ kind: "corner-folded", corner: i - 1, angle: degrees(180 - (turn * 180) / Math.PI) });
@@ -75,5 +81,6 @@ export function readChain(corners: readonly Point[], rises: readonly number[] = 
 		uy = vy;
 	}
 	turns.push(radians(0));
-	return faults.length > 0 ? { ok: false, faults } : found({ corners, walls, turns });
+	halfTangents.push(0);
+	return faults.length > 0 ? { ok: false, faults } : found({ corners, walls, turns, halfTangents });
 }

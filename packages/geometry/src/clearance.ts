@@ -5,32 +5,35 @@ import type { Segment, TrackPath } from "./path.ts";
 import type { Point } from "./point.ts";
 import { nearestStation } from "./station.ts";
 
-/** Wall faces made ready for distances. */
-export interface WallIndex {
-	readonly walls: readonly Curve[];
+/** Stretches that a path is kept clear of, made ready for distances. */
+export interface CurveIndex {
+	readonly curves: readonly Curve[];
 	readonly tree: BoxTree;
 }
 
-export function indexWalls(chain: WallChain): WallIndex {
-	const walls = chain.walls.map((_, wall) => ({
-		from: chain.corners[wall] as Point,
-		to: chain.corners[wall + 1] as Point,
-	}));
-	return { walls, tree: boxTree(walls.length, (wall, boxes, offset) => writeBox(walls[wall] as Curve, boxes, offset)) };
+/** Any stretches, best in an order in which neighbours lie close together. */
+export function indexCurves(curves: readonly Curve[]): CurveIndex {
+	return { curves, tree: boxTree(curves.length, (item, boxes, at) => writeBox(curves[item] as Curve, boxes, at)) };
 }
 
-/** Where the centre line comes near a wall face. Lengths mm. */
+/** The wall faces: curve i is wall i. */
+export function indexWalls({ corners, walls }: WallChain): CurveIndex {
+	return indexCurves(walls.map((_, wall) => ({ from: corners[wall] as Point, to: corners[wall + 1] as Point })));
+}
+
+/** Where the centre line comes near one of the stretches. Lengths mm. */
 export interface Nearness {
 	readonly distance: number;
+	/** Index of the path's segment and of the other stretch. */
 	readonly segment: number;
-	readonly wall: number;
+	readonly curve: number;
 	readonly onPath: Point;
-	readonly onWall: Point;
+	readonly onCurve: Point;
 	readonly station: number;
 }
 
-/** Where the path comes nearest to the walls; null on an empty path. */
-export function clearance(path: TrackPath, index: WallIndex): Nearness | null {
+/** Where the path comes nearest to any of the stretches; null where there are none. */
+export function clearance(path: TrackPath, index: CurveIndex): Nearness | null {
 	let best: Nearness | null = null;
 	const box = new Float64Array(4);
 	path.segments.forEach((segment, at) => {
@@ -40,8 +43,8 @@ export function clearance(path: TrackPath, index: WallIndex): Nearness | null {
 			box,
 			0,
 			() => best?.distance ?? Number.POSITIVE_INFINITY,
-			(wall) => {
-				const near = nearness(segment, at, index, wall);
+			(curve) => {
+				const near = nearness(segment, at, index, curve);
 				if (best === null || near.distance < best.distance) best = near;
 			},
 		);
@@ -49,8 +52,8 @@ export function clearance(path: TrackPath, index: WallIndex): Nearness | null {
 	return best;
 }
 
-/** For each segment that comes nearer to a wall than `limit` mm, where it comes nearest. */
-export function nearerThan(path: TrackPath, index: WallIndex, limit: number): Nearness[] {
+/** For each segment that comes nearer to a stretch than `limit` mm, where it comes nearest. */
+export function nearerThan(path: TrackPath, index: CurveIndex, limit: number): Nearness[] {
 	const all: Nearness[] = [];
 	const box = new Float64Array(4);
 	path.segments.forEach((segment, at) => {
@@ -61,8 +64,8 @@ export function nearerThan(path: TrackPath, index: WallIndex, limit: number): Ne
 			box,
 			0,
 			() => limit,
-			(wall) => {
-				const near = nearness(segment, at, index, wall);
+			(curve) => {
+				const near = nearness(segment, at, index, curve);
 				if (near.distance < (worst?.distance ?? limit)) worst = near;
 			},
 		);
@@ -71,8 +74,8 @@ export function nearerThan(path: TrackPath, index: WallIndex, limit: number): Ne
 	return all;
 }
 
-function nearness(segment: Segment, at: number, index: WallIndex, wall: number): Nearness {
-	const { distance, onA, onB } = approach(segment, index.walls[wall] as Curve);
+function nearness(segment: Segment, at: number, index: CurveIndex, curve: number): Nearness {
+	const { distance, onA, onB } = approach(segment, index.curves[curve] as Curve);
 	const place = nearestStation({ segments: [segment], length: segment.length }, onA);
-	return { distance, segment: at, wall, onPath: onA, onWall: onB, station: place?.station ?? segment.start };
+	return { distance, segment: at, curve, onPath: onA, onCurve: onB, station: place?.station ?? segment.start };
 }

@@ -17,8 +17,13 @@ export interface CornerBend {
  * `right` mm off the two walls: (right − left·cos δ)/sin δ, written so that it holds its digits at slight turns.
  * Exchange `left` and `right` for the other wall.
  */
-export function footOfVirtualCorner(turn: number, left: number, right: number): number {
-	const even = left * Math.tan(turn / 2);
+export function footOfVirtualCorner(
+	turn: number,
+	left: number,
+	right: number,
+	halfTangent = Math.tan(turn / 2),
+): number {
+	const even = left * halfTangent;
 	return left === right ? even : even + (right - left) / Math.sin(turn);
 }
 

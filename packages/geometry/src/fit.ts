@@ -2,10 +2,10 @@ import { type Degrees, toDegrees } from "./angle.ts";
 import { type BendPlan, planBends } from "./bend-plan.ts";
 import type { WallChain, WallFace } from "./chain.ts";
 import { layTrack } from "./lay.ts";
-import { found, type Outcome } from "./outcome.ts";
+import { found, type Outcome, refused } from "./outcome.ts";
 import type { TrackPath } from "./path.ts";
 import { greatestRadius, shareRadii, starvedLegs } from "./share.ts";
-import { LENGTH_SLACK, NO_TURN, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
+import { LENGTH_SLACK, SHORTEST_WALL, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
 
 /** A place along a wall face, mm from its left corner. */
 export interface WallPlace {
@@ -99,30 +99,31 @@ export function fitTrack(
 
 	const bends = planBends(chain, projections, ends, rule);
 	const made = shareRadii(bends);
-	if (made === null || bends.anySet) {
+	if (made === null || bends.set.size > 0) {
 		const faults = faultsOfRadii(chain, bends);
 		if (faults.length > 0) return { ok: false, faults };
 	}
 	if (made === null) throw new Error("Broken invariant: no radii were shared out and no leg is too short.");
-	const radii = bends.anySprung ? spring(bends, made) : made;
-	return found(layTrack(chain, projections, ends.start, bends, radii));
+	const radii = bends.sprung.size > 0 ? spring(bends, made) : made;
+	const track = layTrack(chain, projections, ends.start, bends, radii);
+	const left = track.path.length - 2 * rule.endStraight;
+	return left < SHORTEST_WALL ? refused(nothingLeft(bends, SHORTEST_WALL - left)) : found(track);
+}
+
+/** End hardware takes up the whole track: its first leg is `short` mm too short. */
+function nothingLeft({ first, length: [length = 0] }: BendPlan, short: number): FitFault {
+	return { kind: "leg-too-short", wall: first, length, needed: length + short, gain: 0 };
 }
 
 function faultsBeforeFitting(chain: WallChain, projections: readonly number[], ends: TrackEnds): FitFault[] | null {
-	const faults: FitFault[] = [];
 	const { start, end } = ends;
-	for (const [side, place] of [
-		["left", start],
-		["right", end],
-	] as const) {
-		const length = chain.walls[place.wall]?.length ?? 0;
-		const onWall = place.at >= -LENGTH_SLACK && place.at <= length + LENGTH_SLACK && length > 0;
-		if (!onWall) faults.push({ kind: "end-off-wall", end: side, wall: place.wall, at: place.at, length });
-	}
-	if (faults.length > 0) return faults;
+	const offLeft = offWall(chain, "left", start);
+	const offRight = offWall(chain, "right", end);
+	if (offLeft !== null || offRight !== null) return [offLeft, offRight].filter((fault) => fault !== null);
 	const reversed = start.wall > end.wall || (start.wall === end.wall && end.at - start.at <= LENGTH_SLACK);
 	if (reversed) return [{ kind: "ends-reversed" }];
 
+	const faults: FitFault[] = [];
 	for (let wall = start.wall; wall <= end.wall; wall++) {
 		const { rise } = chain.walls[wall] as WallFace;
 		if (rise !== 0) faults.push({ kind: "bowed-wall", wall, rise });
@@ -132,17 +133,29 @@ function faultsBeforeFitting(chain: WallChain, projections: readonly number[], e
 		const right = projections[wall] as number;
 		if (turn <= -SLIGHT_TURN) faults.push({ kind: "external-corner", corner: wall, angle: toDegrees(Math.PI - turn) });
 		if (left !== right && Math.abs(turn) < SLIGHT_TURN)
-			faults.push({ kind: "projection-change-at-slight-turn", corner: wall, left, right, turn: toDegrees(turn) });
+			faults.push({
+				kind: "projection-change-at-slight-turn",
+				corner: wall,
+				left,
+				right,
+				turn: toDegrees(turn),
+			});
 	}
 	return faults.length > 0 ? faults : null;
+}
+
+function offWall(chain: WallChain, end: "left" | "right", { wall, at }: WallPlace): FitFault | null {
+	const length = chain.walls[wall]?.length ?? 0;
+	const onWall = length > 0 && at >= -LENGTH_SLACK && at <= length + LENGTH_SLACK;
+	return onWall ? null : { kind: "end-off-wall", end, wall, at, length };
 }
 
 /** Set radii that are too tight or too wide, and legs too short whatever the radii. */
 function faultsOfRadii(chain: WallChain, bends: BendPlan): FitFault[] {
 	const faults: FitFault[] = [];
 	const { first, least, floor } = bends;
-	for (let i = 0; i < bends.slope.length; i++)
-		if (bends.set[i] && (least[i] as number) < (floor[i] as number))
+	for (const i of bends.set)
+		if ((least[i] as number) < (floor[i] as number))
 			faults.push({
 				kind: "radius-below-least",
 				corner: first + 1 + i,
@@ -159,18 +172,16 @@ function faultsOfRadii(chain: WallChain, bends: BendPlan): FitFault[] {
 			const length = bends.length[leg] as number;
 			const needed = length - (bends.room[leg] as number) + tangentsAt(bends, leg);
 			faults.push({ kind: "leg-too-short", wall, length, needed, gain: gainPerProjection(chain, bends, leg) });
-		} else for (const bend of [leg - 1, leg]) if (bends.set[bend]) blamed.add(bend);
+		} else for (const bend of [leg - 1, leg]) if (bends.set.has(bend)) blamed.add(bend);
 	}
 	for (const bend of blamed) {
 		const greatest = greatestRadius(bends, least, bend);
 		const floorHere = floor[bend] as number;
-		const alone = greatest >= floorHere ? greatest : greatestRadius(bends, floor, bend);
-		faults.push({
-			kind: "radius-too-large",
-			corner: first + 1 + bend,
-			radius: least[bend] as number,
-			greatest: Math.max(alone, floorHere),
-		});
+		const most = Math.max(greatest >= floorHere ? greatest : greatestRadius(bends, floor, bend), floorHere);
+		const radius = least[bend] as number;
+		// Is its neighbour alone to blame, which leaves it not even its least?
+		if (radius <= most) continue;
+		faults.push({ kind: "radius-too-large", corner: first + 1 + bend, radius, greatest: most });
 	}
 	return faults;
 }
@@ -183,14 +194,12 @@ function tangentsAt({ slope, floor }: BendPlan, leg: number): number {
 /** A leg ends at virtual corners d·tan(turn/2) in from each of its wall's corners, so it grows as the projection d shrinks. */
 function gainPerProjection(chain: WallChain, bends: BendPlan, leg: number): number {
 	const wall = bends.first + leg;
-	const left = leg > 0 ? Math.tan((chain.turns[wall] as number) / 2) : 0;
-	return left + (leg < bends.slope.length ? Math.tan((chain.turns[wall + 1] as number) / 2) : 0);
+	const left = leg > 0 ? (chain.halfTangents[wall] as number) : 0;
+	return left + (leg < bends.slope.length ? (chain.halfTangents[wall + 1] as number) : 0);
 }
 
 /** Widens the slight turns into what the made bends have left. */
 function spring(bends: BendPlan, made: readonly number[]): number[] {
-	const goal = made.map((radius, i) =>
-		bends.sprung[i] && (bends.slope[i] as number) > Math.tan(NO_TURN / 2) ? Math.max(radius, SPRUNG_RADIUS) : radius,
-	);
+	const goal = made.map((radius, i) => (bends.sprung.has(i) && radius > 0 ? Math.max(radius, SPRUNG_RADIUS) : radius));
 	return shareRadii({ room: bends.room, slope: bends.slope, least: made, goal }) ?? [...made];
 }

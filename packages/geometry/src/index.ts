@@ -1,9 +1,10 @@
 export { stationSquareOff, type Taped, tapedFrom } from "./along-wall.ts";
 export { type Degrees, degrees, type Radians, radians, toDegrees, toRadians, wrapHeading } from "./angle.ts";
 export { type ChainFault, readChain, type WallChain, type WallFace } from "./chain.ts";
-export { clearance, indexWalls, type Nearness, nearerThan, type WallIndex } from "./clearance.ts";
+export { type CurveIndex, clearance, indexCurves, indexWalls, type Nearness, nearerThan } from "./clearance.ts";
 export { angleFromChord, type CornerBend, cornerBend } from "./corner.ts";
 export { type Crossing, pathCrossings, wallCrossings } from "./crossing.ts";
+export type { Curve } from "./curve.ts";
 export { type FitFault, type FitRule, type FittedTrack, fitTrack, type TrackEnds, type WallPlace } from "./fit.ts";
 export { found, type Outcome, refused } from "./outcome.ts";
 export type { Bend, Bow, Segment, Straight, TrackPath } from "./path.ts";
@@ -12,3 +13,4 @@ export { type BayPolygon, bayPolygon } from "./polygon.ts";
 export { type BrokenLaw, type ProofRule, prove } from "./prove.ts";
 export { type BendRow, greatestRadius, shareRadii, starvedLegs } from "./share.ts";
 export { nearestStation, type PathPlace, pointAt } from "./station.ts";
+export { SLIGHT_TURN } from "./tolerance.ts";

@@ -60,7 +60,7 @@ export function layTrack(
 				radius,
 				turn: radians(turn),
 				corners: [corner],
-				sprung: bends.sprung[leg] as boolean,
+				sprung: bends.sprung.has(leg),
 			});
 			station += sweep;
 			from = exit;

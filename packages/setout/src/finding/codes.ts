@@ -20,6 +20,8 @@ export const severities = {
 	"track-crosses-itself": "refusal",
 	"obstacle-in-the-way": "refusal",
 	"piece-longer-than-stock": "refusal",
+	"piece-too-short": "refusal",
+	"cannot-be-joined": "refusal",
 	"joint-off-track": "warning",
 	"joint-badly-placed": "warning",
 	"pin-off-track": "warning",

@@ -104,13 +104,22 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "obstacle-in-the-way":
 			return [
 				`${capital(String(figures.kind))} in the way`,
-				`It stands ${length("depth")} off the ${wall} at track height; the track passes at ${length("projection")} and would need ${length("needed")}.`,
+				Number(figures.distance) === 0
+					? `It stands ${length("depth")} off the ${wall} at track height and the track runs through it.`
+					: `It stands ${length("depth")} off the ${wall} at track height; the track passes ${fine("distance")} from it and keeps ${length("clearance")}.`,
 			];
 		case "piece-longer-than-stock":
 			return [
 				"Piece longer than any stock",
 				`Piece ${where.piece} is cut at ${length("length")}; the longest stock is ${length("longest")}.`,
 			];
+		case "piece-too-short":
+			return [
+				"Piece too short",
+				`Piece ${where.piece} would be cut at ${fine("length")}; a piece shorter than a bracket (${length("least")}) cannot be hung.`,
+			];
+		case "cannot-be-joined":
+			return ["Track cannot be joined", `${figures.system} has no joints; the ones that are set are left out.`];
 		case "joint-off-track":
 			return ["Joint off the track", `The joint at ${length("at")} along the ${wall} is not on the track.`];
 		case "joint-badly-placed":

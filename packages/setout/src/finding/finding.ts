@@ -49,6 +49,7 @@ export type RemedyAction =
 	| "release-all-radii"
 	| "use-system"
 	| "joints-auto"
+	| "no-joints"
 	| "remove-joint"
 	| "move-joint"
 	| "move-bracket"

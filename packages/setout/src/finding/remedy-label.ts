@@ -25,6 +25,8 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return `Use ${figures.system}`;
 		case "joints-auto":
 			return "Place joints";
+		case "no-joints":
+			return "Do without joints";
 		case "remove-joint":
 			return "Remove this joint";
 		case "move-joint":

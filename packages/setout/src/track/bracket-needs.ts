@@ -23,6 +23,7 @@ export function besideBends(
 				wanted: bend.start - off,
 				low: Math.max(bend.start - bracket.besideBendMax, from),
 				high: bend.start - half,
+				straight: { low: from, high: bend.start },
 			});
 		if (i + 1 < bends.length && shared(to - end))
 			needs.push({ role: "bend", wanted: (end + to) / 2, low: end, high: to });
@@ -32,6 +33,7 @@ export function besideBends(
 				wanted: end + off,
 				low: end + half,
 				high: Math.min(end + bracket.besideBendMax, to),
+				straight: { low: end, high: to },
 			});
 	});
 	return needs;

@@ -1,5 +1,4 @@
-import type { FittedTrack, Segment } from "@baywright/geometry";
-import { stationSquareOff } from "@baywright/geometry";
+import { type FittedTrack, type Segment, SLIGHT_TURN, stationSquareOff } from "@baywright/geometry";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import { type Interval, subtract } from "./spread.ts";
@@ -21,10 +20,7 @@ export function bracketRoom(bay: Bay, system: TrackSystem, track: FittedTrack, h
 		...noDrillStretches(bay, track),
 		...(bay.track.mounting === "wall" ? obstacleStretches(bay, track, height, half) : []),
 	];
-	return subtract(
-		[onCentreLine],
-		closed.sort((a, b) => a[0] - b[0]),
-	);
+	return subtract([onCentreLine], closed);
 }
 
 /** Can this segment hold no bracket? Bends that are made can, from the system's carrying radius up. */
@@ -40,17 +36,18 @@ function bendStretches({ path }: FittedTrack, system: TrackSystem): Interval[] {
 		.map(({ start, length }) => [start - half, start + length + half]);
 }
 
+/** Round every internal corner beside the track, the corners beyond its ends included. */
 function cornerStretches(track: FittedTrack): Interval[] {
-	const { chain, bends } = track;
+	const { chain, bends, path } = track;
+	const last = bends.first + bends.slope.length;
 	const stretches: Interval[] = [];
-	bends.slope.forEach((_, i) => {
-		const corner = bends.first + 1 + i;
-		if (bends.sprung[i]) return;
+	for (let corner = bends.first; corner <= last + 1; corner++) {
+		if ((chain.turns[corner] as number) < SLIGHT_TURN) continue;
 		const left = chain.walls[corner - 1]?.length ?? 0;
-		const from = stationSquareOff(track, corner - 1, left - DRILL_REACH);
-		const to = stationSquareOff(track, corner, DRILL_REACH);
-		if (from !== null && to !== null) stretches.push([from, to]);
-	});
+		const from = stationSquareOff(track, corner - 1, left - DRILL_REACH) ?? 0;
+		const to = stationSquareOff(track, corner, DRILL_REACH) ?? path.length;
+		if (from < to) stretches.push([from, to]);
+	}
 	return stretches;
 }
 

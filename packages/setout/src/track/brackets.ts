@@ -6,6 +6,7 @@ import {
 	stationSquareOff,
 	tapedFrom,
 	type WallFace,
+	type WallPlace,
 } from "@baywright/geometry";
 import type { Bracket, BracketRole, Joint } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
@@ -14,7 +15,8 @@ import type { TrackSystem } from "../library/system.ts";
 import { besideBends, besideJoints, nearEnds } from "./bracket-needs.ts";
 import { bars } from "./bracket-room.ts";
 import { insert, isMet, type Need, type Placed, placeFor } from "./placed.ts";
-import { contains, fillSpan, type Interval, nearestAllowed } from "./spread.ts";
+import { fillSpan, type Interval, nearestAllowed } from "./spread.ts";
+import { isInRoom, wholePlace } from "./whole-place.ts";
 
 export interface BracketPlan {
 	readonly brackets: readonly Bracket[];
@@ -38,7 +40,7 @@ export function placeBrackets(
 ): BracketPlan {
 	const findings: Finding[] = [];
 	const row: Placed[] = [];
-	for (const placed of pins(bay, track, room, findings)) insert(row, placed);
+	for (const placed of pins(bay, system, track, room, findings)) insert(row, placed);
 	for (const { station } of joints) insert(row, { station, role: "joint" });
 	const bends = track.path.segments.filter((segment): segment is Bend => bars(segment, system));
 	const { length } = track.path;
@@ -61,19 +63,26 @@ function meet(
 	for (const need of needs) {
 		if (isMet(row, need, counts)) continue;
 		const station = placeFor(row, need, room, system.bracket.width);
-		if (station !== null) insert(row, { station, role: need.role });
-		else
-			findings.push({
-				code: "no-place-for-bracket",
-				where: { station: need.wanted, ...wallAt(track, need.wanted) },
-				figures: { role: need.role, from: need.low, to: need.high },
-				remedies: [],
-			});
+		if (station !== null) {
+			insert(row, { station, role: need.role });
+			continue;
+		}
+		findings.push({
+			code: "no-place-for-bracket",
+			where: { station: need.wanted, ...wallAt(track, need.wanted) },
+			figures: { role: need.role, from: need.low, to: need.high },
+			remedies: [],
+		});
+		// Further off it does not serve the need, but the rest of the straight still has to hang on something.
+		const furtherOff =
+			need.straight === undefined ? null : placeFor(row, { ...need, ...need.straight }, room, system.bracket.width);
+		if (furtherOff !== null) insert(row, { station: furtherOff, role: "field" });
 	}
 }
 
 function pins(
 	{ track: { brackets } }: Bay,
+	{ endTakeUp }: TrackSystem,
 	track: FittedTrack,
 	room: readonly Interval[],
 	findings: Finding[],
@@ -86,28 +95,24 @@ function pins(
 			change: [{ op: "remove", path: `/track/brackets/${i}` }],
 		};
 		const where = { wall, ...(station === null ? {} : { station }) };
-		if (station === null) {
+		if (station === null || Math.min(station, track.path.length - station) < endTakeUp) {
 			findings.push({ code: "pin-off-track", where, figures: { at }, remedies: [release] });
 			return [];
 		}
-		if (!contains(room, station)) {
+		if (!isInRoom(room, station)) {
 			const better = nearestAllowed(room, station, 0, track.path.length);
-			const move = better === null ? [] : [movePin(i, track, better)];
+			const move = better === null ? [] : [movePin(i, wholePlace(track, room, better))];
 			findings.push({ code: "pin-where-no-bracket-goes", where, figures: { at }, remedies: [...move, release] });
 		}
 		return [{ station, role: "pinned" as const }];
 	});
 }
 
-function movePin(i: number, track: FittedTrack, station: number): Remedy {
-	const { wall, at } = tapedFrom(track, station);
-	const value = { wall, at: Math.round(at) };
-	return {
-		action: "move-bracket",
-		figures: value,
-		change: [{ op: "replace", path: `/track/brackets/${i}`, value }],
-	};
-}
+const movePin = (i: number, { wall, at }: WallPlace): Remedy => ({
+	action: "move-bracket",
+	figures: { wall, at },
+	change: [{ op: "replace", path: `/track/brackets/${i}`, value: { wall, at } }],
+});
 
 function fillBetween(
 	placed: readonly Placed[],
@@ -118,41 +123,41 @@ function fillBetween(
 	findings: Finding[],
 ): Placed[] {
 	const all: Placed[] = placed.slice(0, 1);
+	const fill = (from: number, to: number) => {
+		const filling = fillSpan({ from, to, spacing: bracket.maxSpacing, allowed: room, least: bracket.width });
+		for (const station of filling.places) all.push({ station, role: "field" });
+		if (filling.ok) return;
+		const station = filling.blocked === null ? (from + to) / 2 : (filling.blocked[0] + filling.blocked[1]) / 2;
+		findings.push({
+			code: "bracket-gap-too-wide",
+			where: { station, ...wallAt(track, station) },
+			figures: { gap: filling.widest, limit: bracket.maxSpacing },
+			remedies: [],
+		});
+	};
 	let bend = 0;
 	for (let i = 1; i < placed.length; i++) {
 		const before = placed[i - 1] as Placed;
 		const next = placed[i] as Placed;
 		while (bend < bends.length && (bends[bend] as Bend).start < before.station) bend++;
 		const across = bends[bend];
-		const gap = next.station - before.station;
-		if (across !== undefined && across.start < next.station) {
+		if (across === undefined || across.start >= next.station) fill(before.station, next.station);
+		else {
+			// A straight without the bracket that belongs beside the bend is filled all the same, up to the bend.
+			const end = across.start + across.length;
+			if (across.start - before.station > bracket.besideBendMax + SLACK) fill(before.station, across.start);
+			const last = (all.at(-1) as Placed).station;
+			const count = all.length;
+			if (next.station - end > bracket.besideBendMax + SLACK) fill(end, next.station);
+			const first = all[count]?.station ?? next.station;
 			const limit = bracket.acrossBendMax;
-			if (limit !== null && gap > limit + SLACK)
+			if (limit !== null && first - last > limit + SLACK)
 				findings.push({
 					code: "brackets-too-far-across-bend",
 					where: { corner: across.corners[0] as number, station: across.start + across.length / 2 },
-					figures: { gap, limit },
+					figures: { gap: first - last, limit },
 					remedies: [],
 				});
-		} else {
-			const filling = fillSpan({
-				from: before.station,
-				to: next.station,
-				spacing: bracket.maxSpacing,
-				allowed: room,
-				least: bracket.width,
-			});
-			for (const station of filling.places) all.push({ station, role: "field" });
-			if (!filling.ok) {
-				const station =
-					filling.blocked === null ? before.station + gap / 2 : (filling.blocked[0] + filling.blocked[1]) / 2;
-				findings.push({
-					code: "bracket-gap-too-wide",
-					where: { station, ...wallAt(track, station) },
-					figures: { gap: filling.widest, limit: bracket.maxSpacing },
-					remedies: [],
-				});
-			}
 		}
 		all.push(next);
 	}

@@ -16,10 +16,10 @@ export function cornersOf({ chain, projections, bends, radii }: FittedTrack): Co
 			setBack,
 			sweep,
 			cornerGap,
-			sprung: bends.sprung[i] as boolean,
+			sprung: bends.sprung.has(i),
 			least: bends.floor[i] as number,
 			greatest: radius === 0 ? 0 : greatestRadius(bends, bends.least, i),
-			chosen: bends.set[i] as boolean,
+			chosen: bends.set.has(i),
 		};
 	});
 }

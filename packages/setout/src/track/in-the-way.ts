@@ -1,15 +1,20 @@
 import {
+	type Curve,
 	type FittedTrack,
+	indexCurves,
 	indexWalls,
+	type Nearness,
 	nearerThan,
+	type Point,
 	pathCrossings,
-	stationSquareOff,
-	tapedFrom,
+	step,
+	type WallFace,
 } from "@baywright/geometry";
 import type { Finding, Remedy } from "../finding/finding.ts";
-import type { Bay } from "../job/bay-schema.ts";
+import type { Bay, Obstacle } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import { reachesTrack } from "./bracket-room.ts";
+import { fitBay } from "./fit-bay.ts";
 
 /** Slack (mm) when a clearance is compared with its limit: far below any tape. */
 const SLACK = 1e-6;
@@ -21,9 +26,9 @@ export function inTheWay(bay: Bay, system: TrackSystem, track: FittedTrack, heig
 
 function nearWalls({ clearance }: TrackSystem, track: FittedTrack): Finding[] {
 	return nearerThan(track.path, indexWalls(track.chain), clearance - SLACK).map(
-		({ distance, wall, onPath, station }) => ({
+		({ distance, curve, onPath, station }) => ({
 			code: "track-too-near-wall",
-			where: { wall, station, at: onPath },
+			where: { wall: curve, station, at: onPath },
 			figures: { distance, clearance },
 			remedies: [],
 		}),
@@ -40,33 +45,64 @@ function acrossItself(track: FittedTrack): Finding[] {
 }
 
 function nearObstacles(bay: Bay, system: TrackSystem, track: FittedTrack, height: number | null): Finding[] {
-	return bay.obstacles.flatMap(({ wall, from, to, bottom, top, depth, kind }, obstacle): Finding[] => {
-		if (!reachesTrack(bottom, top, height, system.profile.height)) return [];
-		const left = stationSquareOff(track, wall, from);
-		const right = stationSquareOff(track, wall, to);
-		if (left === null || right === null || right - left < SLACK) return [];
-		// Along a wall the track stands least far off where it is straight, at one end of the stretch if not between.
-		const stands = Math.min(tapedFrom(track, left).projection, tapedFrom(track, right).projection);
-		const needed = depth + system.clearance;
-		if (stands >= needed - SLACK) return [];
+	return bay.obstacles.flatMap((obstacle, index): Finding[] => {
+		const { wall, bottom, top, depth, kind } = obstacle;
+		if (depth === 0 || !reachesTrack(bottom, top, height, system.profile.height)) return [];
+		const near = nearestTo(obstacle, track, system);
+		if (near === null) return [];
 		return [
 			{
 				code: "obstacle-in-the-way",
-				where: { wall, obstacle, station: (left + right) / 2 },
-				figures: { kind, depth, projection: stands, needed },
-				remedies: moreProjection(system, Math.ceil(needed)),
+				where: { wall, obstacle: index, station: near.station, at: near.onPath },
+				figures: { kind, depth, distance: near.distance, clearance: system.clearance },
+				remedies: moreProjection(bay, obstacle, system, track),
 			},
 		];
 	});
 }
 
-const moreProjection = ({ projection: { max } }: TrackSystem, projection: number): Remedy[] =>
-	projection > max
-		? []
-		: [
-				{
-					action: "set-projection",
-					figures: { projection },
-					change: [{ op: "replace", path: "/track/projection", value: projection }],
-				},
-			];
+/** Where the track comes nearest to an obstacle, if nearer than the system's clearance; distance 0 where it runs through. */
+function nearestTo(obstacle: Obstacle, track: FittedTrack, { clearance }: TrackSystem): Nearness | null {
+	const near = nearerThan(track.path, indexCurves(outline(obstacle, track)), clearance - SLACK);
+	const inside = track.path.segments.findIndex(({ from }) => isInside(from, obstacle, track));
+	if (inside >= 0) {
+		const { from, start } = track.path.segments[inside] as FittedTrack["path"]["segments"][number];
+		return { distance: 0, segment: inside, curve: 0, onPath: from, onCurve: from, station: start };
+	}
+	return near.reduce<Nearness | null>(
+		(worst, each) => (worst !== null && worst.distance <= each.distance ? worst : each),
+		null,
+	);
+}
+
+/** The three sides of an obstacle that stand off its wall. */
+function outline({ wall, from, to, depth }: Obstacle, { chain }: FittedTrack): Curve[] {
+	const { ux, uy } = chain.walls[wall] as WallFace;
+	const corner = chain.corners[wall] as Point;
+	const at = (along: number, off: number) => step(corner, ux, uy, along, off);
+	const round = [at(from, 0), at(from, depth), at(to, depth), at(to, 0)];
+	return round.slice(1).map((end, i) => ({ from: round[i] as Point, to: end }));
+}
+
+function isInside(p: Point, { wall, from, to, depth }: Obstacle, { chain }: FittedTrack): boolean {
+	const { ux, uy } = chain.walls[wall] as WallFace;
+	const corner = chain.corners[wall] as Point;
+	const along = (p.x - corner.x) * ux + (p.y - corner.y) * uy;
+	const off = (p.x - corner.x) * uy - (p.y - corner.y) * ux;
+	return along >= from && along <= to && off >= 0 && off <= depth;
+}
+
+/** As much projection as clears the obstacle on its own wall, where the system has it and the track then fits. */
+function moreProjection(bay: Bay, obstacle: Obstacle, system: TrackSystem, track: FittedTrack): Remedy[] {
+	const projection = Math.ceil(obstacle.depth + system.clearance);
+	if (projection > system.projection.max) return [];
+	const fit = fitBay({ ...bay, track: { ...bay.track, projection } }, track.chain, system);
+	if (!fit.ok || nearestTo(obstacle, fit.value, system) !== null) return [];
+	return [
+		{
+			action: "set-projection",
+			figures: { projection },
+			change: [{ op: "replace", path: "/track/projection", value: projection }],
+		},
+	];
+}

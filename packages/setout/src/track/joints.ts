@@ -1,10 +1,11 @@
-import { type FittedTrack, type Segment, stationSquareOff, tapedFrom } from "@baywright/geometry";
+import { type FittedTrack, type Segment, stationSquareOff, tapedFrom, type WallPlace } from "@baywright/geometry";
 import type { Joint } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
-import { contains, type Interval, nearestAllowed, subtract } from "./intervals.ts";
+import { type Interval, nearestAllowed, subtract } from "./intervals.ts";
 import { middleOfGlass } from "./opening-stations.ts";
+import { isInRoom, wholePlace } from "./whole-place.ts";
 
 export interface JointPlan {
 	readonly joints: readonly Joint[];
@@ -29,8 +30,19 @@ export function placeJoints(
 	const { joints } = bay.track;
 	if (joints === "none" || (joints === "auto" && system.joint === null)) return { joints: [], findings: [] };
 	if (joints === "auto") return { joints: autoStations(bay, system, track, room).map(jointAt(track)), findings: [] };
+	if (system.joint === null && joints.length > 0)
+		return {
+			joints: [],
+			findings: [{ code: "cannot-be-joined", where: {}, figures: { system: system.name }, remedies: [noJoints] }],
+		};
 	return ownJoints(bay, track, system, room);
 }
+
+const noJoints: Remedy = {
+	action: "no-joints",
+	figures: {},
+	change: [{ op: "replace", path: "/track/joints", value: "none" }],
+};
 
 const jointAt =
 	(track: FittedTrack) =>
@@ -59,14 +71,14 @@ function ownJoints(bay: Bay, track: FittedTrack, system: TrackSystem, room: read
 			figures: {},
 			change: [{ op: "remove", path: `/track/joints/${i}` }],
 		};
-		if (station === null) {
+		if (station === null || beyondCutEnd(station, track, system)) {
 			findings.push({ code: "joint-off-track", where: { wall, joint: i }, figures: { at }, remedies: [remove] });
 			return;
 		}
 		joints.push({ station, wall, at: tapedFrom(track, station).at });
-		if (contains(room, station)) return;
+		if (isInRoom(room, station)) return;
 		const better = nearestAllowed(room, station, 0, track.path.length);
-		const move = better === null ? [] : [moveJoint(i, jointAt(track)(better))];
+		const move = better === null ? [] : [moveJoint(i, wholePlace(track, room, better))];
 		findings.push({
 			code: "joint-badly-placed",
 			where: { wall, joint: i, station },
@@ -78,10 +90,14 @@ function ownJoints(bay: Bay, track: FittedTrack, system: TrackSystem, room: read
 	return { joints: joints.filter(({ station }, i) => station - (joints[i - 1]?.station ?? -1) > SLACK), findings };
 }
 
-const moveJoint = (i: number, { wall, at }: Joint): Remedy => ({
+/** Nearer to a cut end than a bracket is wide: no piece that short can be hung. */
+const beyondCutEnd = (station: number, { path }: FittedTrack, { endTakeUp, bracket }: TrackSystem): boolean =>
+	Math.min(station, path.length - station) < endTakeUp + bracket.width;
+
+const moveJoint = (i: number, { wall, at }: WallPlace): Remedy => ({
 	action: "move-joint",
-	figures: { wall, at: Math.round(at) },
-	change: [{ op: "replace", path: `/track/joints/${i}`, value: { wall, at: Math.round(at) } }],
+	figures: { wall, at },
+	change: [{ op: "replace", path: `/track/joints/${i}`, value: { wall, at } }],
 });
 
 function autoStations(bay: Bay, system: TrackSystem, track: FittedTrack, room: readonly Interval[]): number[] {

@@ -12,6 +12,8 @@ export interface Need {
 	readonly wanted: number;
 	readonly low: number;
 	readonly high: number;
+	/** The whole straight beside the bend that the bracket belongs to. */
+	readonly straight?: { readonly low: number; readonly high: number };
 }
 
 /** Slack (mm) when a station is compared with the edge of its window. */

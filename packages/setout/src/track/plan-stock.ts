@@ -6,13 +6,25 @@ import { buyStock } from "./stock.ts";
 
 export const NO_STOCK: StockPlan = { buy: [], cuts: [], waste: 0, exact: true };
 
-/** What to buy so that the pieces can be cut, and what stands in the way: pieces longer than any stock. */
+/** What to buy so that the pieces can be cut, and what stands in the way: pieces longer than any stock, or too short to hang. */
 export function planStock(
 	bay: Bay,
-	{ stock, kerf, joint }: TrackSystem,
+	{ stock, kerf, joint, bracket }: TrackSystem,
 	pieces: readonly Piece[],
 	budget: number | undefined,
 ): { readonly stock: StockPlan; readonly findings: readonly Finding[] } {
+	const least = bracket.width;
+	const tooShort = pieces.filter(({ cutLength }) => cutLength < least);
+	if (tooShort.length > 0)
+		return {
+			stock: NO_STOCK,
+			findings: tooShort.map(({ name, cutLength: length }) => ({
+				code: "piece-too-short",
+				where: { piece: name },
+				figures: { length, least },
+				remedies: [],
+			})),
+		};
 	const cuts = pieces.map(({ name, cutLength }) => ({ piece: name, length: cutLength }));
 	const answer = buyStock({ cuts, stock, kerf, ...(budget === undefined ? {} : { budget }) });
 	if (answer.ok) {

@@ -1,0 +1,53 @@
+import { chmodSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { findBrowser } from "./journeys/browser.ts";
+
+let folder = "";
+
+beforeEach(() => {
+	folder = mkdtempSync(join(tmpdir(), "browsers-"));
+});
+
+afterEach(() => rmSync(folder, { recursive: true }));
+
+/** A program of that name that answers so to every question. */
+function program(name: string, answer: string, status = 0): string {
+	const path = join(folder, name);
+	writeFileSync(path, `#!/bin/sh\necho "${answer}"\nexit ${status}\n`);
+	chmodSync(path, 0o755);
+	return path;
+}
+
+describe.runIf(process.platform !== "win32")("the browser for the journeys", () => {
+	it("is the one that CHROMIUM_PATH names, before any on PATH", () => {
+		program("chromium", "Chromium 140.0.1");
+		const path = program("mine", "Chromium 141.0.2 built on a Tuesday");
+		expect(findBrowser({ CHROMIUM_PATH: path, PATH: folder })).toEqual({ path, version: "Chromium 141.0.2", env: {} });
+	});
+
+	it("is one on PATH where the named one does not work", () => {
+		const path = program("google-chrome", "Google Chrome 140.0.7339.16");
+		const named = join(folder, "nothing-here");
+		expect(findBrowser({ CHROMIUM_PATH: named, PATH: folder })).toMatchObject({
+			path,
+			version: "Chrome 140.0.7339.16",
+		});
+	});
+
+	it("is never a stub that only says how to install the real one", () => {
+		program("chromium", "please install the chromium package");
+		program("chromium-browser", "Chromium 140.0.1", 1);
+		const path = program("msedge", "Microsoft Edge 140.0.3485.54");
+		expect(findBrowser({ PATH: folder })).toMatchObject({ path });
+	});
+
+	it("comes by the one way that is asked for, or not at all", () => {
+		program("chromium", "Chromium 140.0.1");
+		expect(findBrowser({ PATH: folder, BAYWRIGHT_BROWSER: "named" })).toBeUndefined();
+		expect(() => findBrowser({ BAYWRIGHT_BROWSER: "luck" })).toThrow(
+			/BAYWRIGHT_BROWSER is luck: one of named, installed/,
+		);
+	});
+});
