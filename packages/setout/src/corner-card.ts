@@ -30,7 +30,7 @@ const SLACK = 1e-6;
 
 /**
  * The figures of one internal corner.
- * Throws where the angle is not between 0 and 180° or a length is not positive: ask `cornerFault` first.
+ * Means something for an angle between 0 and 180° and positive lengths; whoever reads these from a person checks them first.
  */
 export function cornerCard({ angle, left, right, radius, brackets }: OddCorner): CornerCard {
 	const bend = cornerBend(radians(Math.PI - angle), left, right, radius);

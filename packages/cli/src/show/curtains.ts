@@ -1,0 +1,30 @@
+import type { BayPlan } from "@baywright/setout";
+import { figures, table, words } from "../text/table.ts";
+import type { Lengths } from "./lengths.ts";
+import { section } from "./section.ts";
+
+/** What the curtains take up when open, and the glass that they leave clear. */
+export function curtainsText(plan: BayPlan, lengths: Lengths): string[] {
+	return [...stackText(plan, lengths), ...glassText(plan, lengths)];
+}
+
+function stackText({ stackBack }: BayPlan, { figure }: Lengths): string[] {
+	if (stackBack.length === 0) return [];
+	const rows = stackBack.map(({ side, from, to }) => [side, figure(from), figure(to), figure(to - from)]);
+	return section(
+		"Stack-back, along the track from its finished left end",
+		table([words("side"), figures("from"), figures("to"), figures("takes up")], rows),
+	);
+}
+
+function glassText({ glass }: BayPlan, { fine, figure }: Lengths): string[] {
+	if (glass.openings.length === 0) return section("Glass: no openings given", []);
+	const head = `Glass: ${fine(glass.clearOpen)} of ${fine(glass.total)} clear with the curtains open`;
+	if (glass.openings.length === 1) return section(head, []);
+	const rows = glass.openings.map(({ opening, width, clearOpen }) => [
+		String(opening + 1),
+		figure(width),
+		figure(clearOpen),
+	]);
+	return section(head, table([figures("opening"), figures("width"), figures("clear")], rows));
+}

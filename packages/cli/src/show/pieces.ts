@@ -1,0 +1,45 @@
+import { type BayPlan, cornerName, type Mark, type MarkKind, type Piece } from "@baywright/setout";
+import { figures, table, words } from "../text/table.ts";
+import type { Lengths } from "./lengths.ts";
+import { section } from "./section.ts";
+
+/** Each piece with its cut length first, and the marks on its strip. */
+export function piecesText(plan: BayPlan, lengths: Lengths): string[] {
+	return plan.pieces.flatMap((piece) => pieceText(piece, plan, lengths));
+}
+
+function pieceText(piece: Piece, plan: BayPlan, { fine, figure }: Lengths): string[] {
+	const rows = piece.marks.map((mark) => [
+		markName(mark, plan.projections.length),
+		figure(mark.fromLeft),
+		figure(mark.fromRight),
+	]);
+	return section(`Piece ${piece.name}: CUT ${fine(piece.cutLength)}   ${uncertainty(piece, fine)}`, [
+		`  Finished length ${fine(piece.finishedLength)}${takeUp(piece, fine)}`,
+		"  Marks on the strip, taped from this piece's own cut ends",
+		...table([words("mark"), figures("from left\ncut end"), figures("from right\ncut end")], rows),
+	]);
+}
+
+/** Two sides of the normal distribution that hold 95 %. */
+const NINETY_FIVE_PERCENT = 1.96;
+
+const uncertainty = ({ sd }: Piece, fine: Lengths["fine"]): string =>
+	sd === null ? "± not known until the bay is taped" : `± ${fine(NINETY_FIVE_PERCENT * sd)} (95 %)`;
+
+function takeUp({ finishedLength, cutLength }: Piece, fine: Lengths["fine"]): string {
+	const taken = finishedLength - cutLength;
+	return taken === 0 ? "" : `, of which end hardware makes up ${fine(taken)}`;
+}
+
+const BEND_MARKS: Readonly<Record<Exclude<MarkKind, "bracket" | "joint">, string>> = {
+	"bend-start": "bend starts",
+	"bend-middle": "middle of bend",
+	"bend-end": "bend ends",
+};
+
+function markName({ kind, of }: Mark, walls: number): string {
+	if (kind === "bracket") return `bracket ${of + 1}`;
+	if (kind === "joint") return `joint ${of + 1}`;
+	return `${BEND_MARKS[kind]}, ${cornerName(of, walls)}`;
+}
