@@ -2,10 +2,10 @@ import { type Degrees, toDegrees } from "./angle.ts";
 import { type BendPlan, planBends } from "./bend-plan.ts";
 import type { WallChain, WallFace } from "./chain.ts";
 import { layTrack } from "./lay.ts";
-import { found, type Outcome, refused } from "./outcome.ts";
+import { found, type Outcome } from "./outcome.ts";
 import type { TrackPath } from "./path.ts";
 import { greatestRadius, shareRadii, starvedLegs } from "./share.ts";
-import { LENGTH_SLACK, SHORTEST_WALL, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
+import { LENGTH_SLACK, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
 
 /** A place along a wall face, mm from its left corner. */
 export interface WallPlace {
@@ -105,14 +105,7 @@ export function fitTrack(
 	}
 	if (made === null) throw new Error("Broken invariant: no radii were shared out and no leg is too short.");
 	const radii = bends.sprung.size > 0 ? spring(bends, made) : made;
-	const track = layTrack(chain, projections, ends.start, bends, radii);
-	const left = track.path.length - 2 * rule.endStraight;
-	return left < SHORTEST_WALL ? refused(nothingLeft(bends, SHORTEST_WALL - left)) : found(track);
-}
-
-/** End hardware takes up the whole track: its first leg is `short` mm too short. */
-function nothingLeft({ first, length: [length = 0] }: BendPlan, short: number): FitFault {
-	return { kind: "leg-too-short", wall: first, length, needed: length + short, gain: 0 };
+	return found(layTrack(chain, projections, ends.start, bends, radii));
 }
 
 function faultsBeforeFitting(chain: WallChain, projections: readonly number[], ends: TrackEnds): FitFault[] | null {

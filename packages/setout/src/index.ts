@@ -32,3 +32,4 @@ export { findSystem, type Library, libraryOf } from "./library/library.ts";
 export type { TrackSystem } from "./library/system.ts";
 export { type PlanEffort, planBay, planJob } from "./plan.ts";
 export { planJson } from "./plan-json.ts";
+export { buyStock, type StockAnswer, type StockOrder, type StockProgress, searchStock } from "./track/stock.ts";

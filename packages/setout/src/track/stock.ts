@@ -28,7 +28,7 @@ export interface StockProgress {
 	readonly nodes: number;
 }
 
-/** Enough to prove nearly every job of a house or two; about two seconds. */
+/** Enough to prove nearly every job of a house or two; a fraction of a second. */
 const NODE_BUDGET = 4_000_000;
 
 /** Slack (mm) when pieces are fitted into a length: far below any saw, far above rounding. */
