@@ -42,6 +42,8 @@ function passesOver(track: FittedTrack, { from, to, corners, turn, radius }: Ben
 	const whole = Math.abs(turn);
 	const leavesLeft = swungAfter((track.chain.walls[left] as WallFace).length - footOn(track, left, from), radius);
 	const meetsRight = whole - swungAfter(footOn(track, right, to), radius);
+	// Round the outside of a corner there is a stretch that is square off neither wall.
+	if (leavesLeft < meetsRight) return whole / 2;
 	return Math.max(Math.min(whole / 2, leavesLeft), meetsRight);
 }
 

@@ -63,7 +63,11 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 	const { joints, findings: jointFindings } = placeJoints(bay, system, track, room);
 	const { brackets, findings: bracketFindings } = placeBrackets(bay, system, track, joints, room);
 	const pieces = cutPieces(track, system, joints, brackets);
-	const { stock, findings: stockFindings } = planStock(bay, system, pieces, effort.stockNodes);
+	const joinedAnew = () => {
+		const auto = { ...bay, track: { ...bay.track, joints: "auto" as const } };
+		return cutPieces(track, system, placeJoints(auto, system, track, room).joints, []);
+	};
+	const { stock, findings: stockFindings } = planStock(bay, system, pieces, effort.stockNodes, joinedAnew);
 	const stacks = stackBack(bay, track.path.length);
 	return {
 		id: bay.id,

@@ -44,7 +44,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "coordinate-out-of-range":
 			return [
 				"Corner out of reach",
-				`${capital(corner)} lies at ${figures.coordinate} mm; corners must be within 100 m of the origin.`,
+				`${capital(corner)} lies at ${length("coordinate")}; corners must be within 100 m of the origin.`,
 			];
 		case "wall-too-short":
 			return ["Wall too short", `The ${wall} is ${fine("length")} long; the least is 1 mm.`];

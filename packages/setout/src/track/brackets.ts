@@ -67,6 +67,8 @@ function meet(
 			insert(row, { station, role: need.role });
 			continue;
 		}
+		// On a straight with no place for two, does the bracket of the bend before serve both?
+		if (isMet(row, need, () => true)) continue;
 		findings.push({
 			code: "no-place-for-bracket",
 			where: { station: need.wanted, ...wallAt(track, need.wanted) },

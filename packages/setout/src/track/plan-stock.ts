@@ -6,15 +6,26 @@ import { buyStock, type StockAnswer } from "./stock.ts";
 
 export const NO_STOCK: StockPlan = { buy: [], cuts: [], waste: 0, exact: true };
 
-/** What to buy so that the pieces can be cut, and what stands in the way: pieces longer than any stock, or too short to hang. */
+/**
+ * What to buy so that the pieces can be cut, and what stands in the way: pieces longer than any stock, or too short to hang.
+ * `joinedAnew` gives the pieces that there would be with joints left to the plan.
+ */
 export function planStock(
 	bay: Bay,
 	{ stock, kerf, joint, bracket }: TrackSystem,
 	pieces: readonly Piece[],
 	budget: number | undefined,
+	joinedAnew: () => readonly Piece[],
 ): { readonly stock: StockPlan; readonly findings: readonly Finding[] } {
-	const remedies = joint !== null && bay.track.joints !== "auto" ? [placeJointsAnew] : [];
+	const longest = Math.max(...stock.map(({ length }) => length));
 	const tooShort = pieces.filter(({ cutLength }) => cutLength < bracket.width);
+	const faulty = tooShort.length > 0 || pieces.some(({ cutLength }) => cutLength > longest);
+	const curable =
+		faulty &&
+		joint !== null &&
+		bay.track.joints !== "auto" &&
+		joinedAnew().every(({ cutLength }) => cutLength >= bracket.width && cutLength <= longest);
+	const remedies = curable ? [placeJointsAnew] : [];
 	const cuts = pieces
 		.filter((piece) => !tooShort.includes(piece))
 		.map(({ name, cutLength }) => ({ piece: name, length: cutLength }));

@@ -1,0 +1,116 @@
+import { type Job, parseJob } from "@baywright/setout";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { moved, moveLabel } from "../../../packages/app/src/canvas/grip.ts";
+import { moveCorner, moveWall, wayOut } from "../../../packages/app/src/canvas/moving.ts";
+
+const SQUARE = [
+	[0, 0],
+	[0, 700],
+	[1800, 700],
+	[1800, 0],
+] as const;
+
+const SPLAYED = [
+	[0, 0],
+	[636.4, 636.4],
+	[2436.4, 636.4],
+	[3072.79, 0],
+] as const;
+
+function job(corners: readonly (readonly [number, number])[]): Job {
+	const parsed = parseJob({
+		format: "baywright-job",
+		version: 1,
+		bays: [
+			{ id: "a", corners: SQUARE },
+			{ id: "b", corners },
+		],
+	});
+	if (!parsed.ok) throw new Error("not a job");
+	return parsed.job;
+}
+
+const cornersOf = (it: Job) => it.bays[1]?.corners;
+
+describe("moving", () => {
+	it("brings a corner onto whole millimetres and leaves all else alone", () => {
+		const before = job(SPLAYED);
+		const after = moveCorner(before, 1, 1, -10.2, 3.9);
+		expect(cornersOf(after)).toEqual([
+			[0, 0],
+			[626, 640],
+			[2436.4, 636.4],
+			[3072.79, 0],
+		]);
+		expect(after.bays[0]).toBe(before.bays[0]);
+		expect(cornersOf(before)).toEqual(SPLAYED);
+	});
+
+	it("moves a wall out from the room and its neighbours follow", () => {
+		expect(cornersOf(moveWall(job(SQUARE), 1, 1, 40))).toEqual([
+			[0, 0],
+			[0, 740],
+			[1800, 740],
+			[1800, 0],
+		]);
+		expect(cornersOf(moveWall(job(SQUARE), 1, 0, 40))).toEqual([
+			[-40, 0],
+			[-40, 700],
+			[1800, 700],
+			[1800, 0],
+		]);
+		expect(cornersOf(moveWall(job(SQUARE), 1, 2, 40))).toEqual([
+			[0, 0],
+			[0, 700],
+			[1840, 700],
+			[1840, 0],
+		]);
+	});
+
+	it("keeps a wall's length and direction to a thousandth of a millimetre, whichever way it is dragged", () => {
+		const way = fc.integer({ min: -900, max: 900 });
+		fc.assert(
+			fc.property(fc.constantFrom(0, 1, 2), way, way, (index, dx, dy) => {
+				const before = job(SPLAYED);
+				const after = moved({ kind: "wall", index, job: before, bay: 1 }, dx, dy);
+				const vector = (it: Job) => {
+					const [a, b] = [cornersOf(it)?.[index], cornersOf(it)?.[index + 1]] as [[number, number], [number, number]];
+					return { x: b[0] - a[0], y: b[1] - a[1], from: a };
+				};
+				const [was, is] = [vector(before), vector(after)];
+				expect(Math.hypot(is.x - was.x, is.y - was.y)).toBeLessThan(0.002);
+				const length = Math.hypot(was.x, was.y);
+				const [mx, my] = [is.from[0] - was.from[0], is.from[1] - was.from[1]];
+				// Square to itself, by whole millimetres, and the part of the way that goes square to it.
+				expect(Math.abs((mx * was.x + my * was.y) / length)).toBeLessThan(0.002);
+				const out = (my * was.x - mx * was.y) / length;
+				expect(Math.abs(out - Math.round(out))).toBeLessThan(0.002);
+				expect(Math.abs(out - (dy * was.x - dx * was.y) / length)).toBeLessThan(0.51);
+			}),
+		);
+	});
+
+	it("says how far a way goes out from the room", () => {
+		const [, bay] = job(SQUARE).bays as [Job["bays"][0], Job["bays"][0]];
+		expect(wayOut(bay, 1, 5, 30)).toBeCloseTo(30, 9);
+		expect(wayOut(bay, 0, -30, 5)).toBeCloseTo(30, 9);
+		expect(wayOut(bay, 9, 1, 1)).toBe(0);
+	});
+
+	it("names the step as a person would", () => {
+		const grip = { job: job(SQUARE), bay: 1 };
+		expect(moveLabel({ ...grip, kind: "corner", index: 1 })).toBe("move corner 1");
+		expect(moveLabel({ ...grip, kind: "corner", index: 0 })).toBe("move the left end");
+		expect(moveLabel({ ...grip, kind: "wall", index: 1 })).toBe("move the front wall");
+	});
+
+	it("does nothing to a wall without length", () => {
+		const flat = job([
+			[5, 5],
+			[5, 5],
+			[900, 5],
+		]);
+		expect(cornersOf(moveWall(flat, 1, 0, 40))).toEqual(cornersOf(flat));
+	});
+});

@@ -1,0 +1,104 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { angleOf, runOf, withAngle, withRun } from "../../../packages/app/src/desk/walls.ts";
+
+type Corner = readonly [number, number];
+
+const square: readonly Corner[] = [
+	[0, 0],
+	[0, 900],
+	[1800, 900],
+	[1800, 0],
+];
+
+/** Coordinates are kept to 0.001 mm; over a wall of 100 mm that is 0.001°. */
+const MM = 0.003;
+const DEGREES = 0.005;
+
+describe("runs and angles of a square bay", () => {
+	it("are read as a tape and a bevel read them, seen from the room", () => {
+		expect([0, 1, 2].map((wall) => runOf(square, wall))).toEqual([900, 1800, 900]);
+		expect(angleOf(square, 1)).toBeCloseTo(90, 9);
+		expect(angleOf(square, 2)).toBeCloseTo(90, 9);
+	});
+
+	it("a corner that stands out into the room is over 180°", () => {
+		const pier: readonly Corner[] = [
+			[0, 0],
+			[900, 0],
+			[900, 500],
+		];
+		expect(angleOf(pier, 1)).toBeCloseTo(270, 9);
+	});
+
+	it("a typed run moves what comes after it along the wall", () => {
+		expect(withRun(square, 1, 2000)).toEqual([
+			[0, 0],
+			[0, 900],
+			[2000, 900],
+			[2000, 0],
+		]);
+	});
+
+	it("a typed angle turns what comes after it about the corner: at 135° the front wall runs off at 45°", () => {
+		const turned = withAngle(square, 1, 135);
+		expect(turned.slice(0, 2)).toEqual([
+			[0, 0],
+			[0, 900],
+		]);
+		expect(turned[2]?.[0]).toBeCloseTo(1800 * Math.SQRT1_2, 2);
+		expect(turned[2]?.[1]).toBeCloseTo(900 + 1800 * Math.SQRT1_2, 2);
+	});
+});
+
+describe("in any bay", () => {
+	const bay = fc
+		.array(
+			fc.record({
+				run: fc.double({ min: 100, max: 4000, noNaN: true }),
+				turn: fc.double({ min: -2.6, max: 2.6, noNaN: true }),
+			}),
+			{
+				minLength: 2,
+				maxLength: 7,
+			},
+		)
+		.map(laid);
+
+	it("a typed run is that run, and every other run and angle stays", () => {
+		fc.assert(
+			fc.property(bay, fc.nat(), fc.double({ min: 100, max: 5000, noNaN: true }), (corners, pick, length) => {
+				const wall = pick % (corners.length - 1);
+				const changed = withRun(corners, wall, length);
+				for (let i = 0; i < corners.length - 1; i++)
+					expect(Math.abs(runOf(changed, i) - (i === wall ? length : runOf(corners, i)))).toBeLessThan(MM);
+				for (let i = 1; i < corners.length - 1; i++)
+					expect(Math.abs(angleOf(changed, i) - angleOf(corners, i))).toBeLessThan(DEGREES);
+			}),
+		);
+	});
+
+	it("a typed angle is that angle, and every other run and angle stays", () => {
+		fc.assert(
+			fc.property(bay, fc.nat(), fc.double({ min: 25, max: 335, noNaN: true }), (corners, pick, angle) => {
+				const corner = 1 + (pick % (corners.length - 2));
+				const changed = withAngle(corners, corner, angle);
+				for (let i = 0; i < corners.length - 1; i++)
+					expect(Math.abs(runOf(changed, i) - runOf(corners, i))).toBeLessThan(MM);
+				for (let i = 1; i < corners.length - 1; i++)
+					expect(Math.abs(angleOf(changed, i) - (i === corner ? angle : angleOf(corners, i)))).toBeLessThan(DEGREES);
+			}),
+		);
+	});
+});
+
+function laid(walls: readonly { readonly run: number; readonly turn: number }[]): Corner[] {
+	const corners: Corner[] = [[0, 0]];
+	let heading = Math.PI / 2;
+	for (const { run, turn } of walls) {
+		const [x, y] = corners.at(-1) ?? [0, 0];
+		corners.push([x + run * Math.cos(heading), y + run * Math.sin(heading)]);
+		heading -= turn;
+	}
+	return corners;
+}
