@@ -1,0 +1,65 @@
+import { midpoint, step } from "@baywright/geometry";
+import { type FitMark, fitView } from "./fit.ts";
+import { CORNER_HANDLE } from "./handles.ts";
+import { runFigure } from "./labels/figures.ts";
+import { FIRST_LINE } from "./labels/runs.ts";
+import type { Subject } from "./scene.ts";
+import type { Measure } from "./text.ts";
+import { type Size, toScreen, type Viewport } from "./viewport.ts";
+import { DRAWN_THICKNESS } from "./wall-shape.ts";
+
+/** px between what is shown and the edge of the drawing. */
+const MARGIN = 14;
+
+/** px that notes inside a corner need, from the corner into the room, and their own half size. */
+const NOTE_WAY = 74;
+const NOTE_ROUND = 34;
+
+/** px round a dimension's text. */
+const TEXT_ROUND = 12;
+
+/** The closest view in which the whole bay shows with its dimensions and notes. `corner`: what stands over the drawing at its lower right. */
+export function fitBay(subject: Subject, size: Size, corner: Size, measure: Measure): Viewport {
+	const marks = fitMarks(subject, measure);
+	const view = fitView(marks, size, MARGIN);
+	const covered = marks.some(({ at, right, down, round }) => {
+		const { left, top } = toScreen(view, at);
+		return left + right + round > size.width - corner.width && top + down + round > size.height - corner.height;
+	});
+	if (!covered || size.height < 3 * corner.height) return view;
+	return fitView(marks, { width: size.width, height: size.height - corner.height }, MARGIN);
+}
+
+function fitMarks({ bay, corners, walls, unit }: Subject, measure: Measure): FitMark[] {
+	const marks: FitMark[] = corners.map((at) => ({ at, right: 0, down: 0, round: CORNER_HANDLE + 3 }));
+	walls.forEach((shape, wall) => {
+		if (shape === null) return;
+		const { ux, uy } = shape.along[0] as (typeof shape.along)[number];
+		const out = FIRST_LINE + TEXT_ROUND;
+		for (const [i, at] of shape.outer.entries()) {
+			marks.push({ at: midpoint(at, shape.face[i] ?? at), right: 0, down: 0, round: 4 });
+			marks.push({ at, right: 0, down: 0, round: 4 }, { at, right: -uy * out, down: -ux * out, round: 4 });
+		}
+
+		const figure = runFigure(bay, wall, shape.length, unit);
+		const half = measure(figure.text, figure.face) / 2;
+		const middle = step(shape.face[0] as (typeof corners)[number], ux, uy, shape.length / 2);
+		for (const side of [-half, half])
+			marks.push({
+				at: step(middle, ux, uy, 0, -DRAWN_THICKNESS),
+				right: -uy * out + ux * side,
+				down: -ux * out - uy * side,
+				round: TEXT_ROUND,
+			});
+
+		const after = walls[wall + 1]?.along[0];
+		const at = corners[wall + 1];
+		if (!after || !at) return;
+		const right = uy + after.uy;
+		const down = ux + after.ux;
+		const length = Math.hypot(right, down);
+		if (length > 0.1)
+			marks.push({ at, right: (right / length) * NOTE_WAY, down: (down / length) * NOTE_WAY, round: NOTE_ROUND });
+	});
+	return marks;
+}

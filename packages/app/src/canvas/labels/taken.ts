@@ -1,0 +1,87 @@
+import { type Point, pointAt, type Segment, type TrackPath } from "@baywright/geometry";
+import { CORNER_HANDLE } from "../handles.ts";
+import type { Scene } from "../scene.ts";
+import { bracketBar, foldDepth, halfTrack } from "../track-shape.ts";
+import { type ScreenPoint, toScreen } from "../viewport.ts";
+import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
+import type { Box, Stroke } from "./box.ts";
+import { clipLine } from "./clip.ts";
+import type { Taken } from "./place.ts";
+
+/** px kept clear beside the lines of walls and track. */
+const BREATH = 3;
+
+/** px by which strokes are followed off the screen. */
+const BEYOND = -40;
+
+/** Radians of a bend between two points of the strokes that stand for it. */
+const BEND_STEP = 0.2;
+
+/** What labels may not cover: walls, track, brackets, folds, obstacles, handles, and what stands over the drawing. */
+export function takenBy(scene: Scene, over: readonly Box[]): Taken {
+	const strokes: Stroke[] = [];
+	const add = (from: ScreenPoint, to: ScreenPoint, half: number) => {
+		const seen = clipLine({ from, to }, scene.size, BEYOND - half);
+		if (seen !== null) strokes.push({ ...seen, half, leader: false });
+	};
+	addWalls(scene, add);
+	if (scene.plan.path !== null) addTrack(scene, scene.plan.path, add);
+
+	const handles = scene.corners.map((corner): Box => {
+		const { left, top } = toScreen(scene.view, corner);
+		return { left, top, halfWidth: CORNER_HANDLE, halfHeight: CORNER_HANDLE, turn: 0 };
+	});
+	return { boxes: [...over, ...handles], strokes };
+}
+
+type Add = (from: ScreenPoint, to: ScreenPoint, half: number) => void;
+
+function addWalls({ walls, bay, view }: Scene, add: Add): void {
+	const half = (DRAWN_THICKNESS / 2) * view.scale + BREATH;
+	for (const shape of walls) {
+		if (shape === null) continue;
+		for (let i = 0; i + 1 < shape.face.length; i++) {
+			const middle = (k: number) => between(shape.face[k] as Point, shape.outer[k] as Point);
+			add(toScreen(view, middle(i)), toScreen(view, middle(i + 1)), half);
+		}
+	}
+	for (const obstacle of bay.obstacles) {
+		const shape = walls[obstacle.wall];
+		if (!shape) continue;
+		const [a, b, c, d] = wallBand(shape, obstacle.from, obstacle.to, 0, -obstacle.depth) as [
+			Point,
+			Point,
+			Point,
+			Point,
+		];
+		add(toScreen(view, between(a, d)), toScreen(view, between(b, c)), (obstacle.depth / 2) * view.scale + BREATH + 3);
+	}
+}
+
+function addTrack({ plan, bay, view }: Scene, path: TrackPath, add: Add): void {
+	const half = halfTrack(plan, view) + BREATH;
+	const follow = (from: number, to: number, reach: number) => {
+		const stops = stopsBetween(path, from, to).map((station) => toScreen(view, pointAt(path, station)?.at as Point));
+		for (let i = 0; i + 1 < stops.length; i++) add(stops[i] as ScreenPoint, stops[i + 1] as ScreenPoint, reach);
+	};
+	follow(0, path.length, half);
+	for (const { from, to } of plan.stackBack) follow(from, to, foldDepth(plan) * view.scale + BREATH);
+	for (const bracket of plan.brackets) {
+		const heading = pointAt(path, bracket.station)?.heading;
+		if (heading === undefined) continue;
+		const bar = bracketBar(bay, plan, bracket, heading, view);
+		add(toScreen(view, bar.from), toScreen(view, bar.to), BREATH + 2);
+	}
+}
+
+function stopsBetween(path: TrackPath, from: number, to: number): number[] {
+	const stops = path.segments.flatMap((segment) =>
+		Array.from({ length: stepsOf(segment) }, (_, i) => segment.start + (segment.length * i) / stepsOf(segment)),
+	);
+	return [from, ...stops.filter((station) => station > from && station < to), to];
+}
+
+const stepsOf = (segment: Segment): number =>
+	segment.kind === "straight" ? 1 : Math.max(1, Math.ceil(Math.abs(segment.turn) / BEND_STEP));
+
+const between = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });

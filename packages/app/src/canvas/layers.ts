@@ -1,0 +1,70 @@
+import type { Desk } from "../desk/desk.ts";
+import type { LayerPlan } from "./easel.ts";
+import { paintBends } from "./paint/bends.ts";
+import { paintBrackets } from "./paint/brackets.ts";
+import { paintFindings, paintTrouble } from "./paint/findings.ts";
+import { paintHandles } from "./paint/handles.ts";
+import { paintHighlight } from "./paint/highlight.ts";
+import { paintJoints } from "./paint/joints.ts";
+import { paintLabels } from "./paint/labels.ts";
+import { paintNoDrill } from "./paint/no-drill.ts";
+import { paintObstacles } from "./paint/obstacles.ts";
+import { paintOpenings } from "./paint/openings.ts";
+import { paintSheet } from "./paint/sheet.ts";
+import { paintStackBack } from "./paint/stack-back.ts";
+import { paintTip, type Tip } from "./paint/tip.ts";
+import { paintCuts, paintTrack } from "./paint/track.ts";
+import { paintWalls } from "./paint/walls.ts";
+import type { Picture } from "./picture.ts";
+import type { Painter } from "./scene.ts";
+
+/** The plan's layers: the sheet moves only with the view, the drawing with the bay, what is live with the pointer. */
+export function planLayers(picture: Picture, desk: () => Desk, tip: () => Tip | null): readonly LayerPlan[] {
+	const drawn = (name: string, painter: Painter) => ({
+		name,
+		paint: (pen: CanvasRenderingContext2D) => painter(pen, picture.scene()),
+	});
+	const live = () => {
+		const { selection, hover } = desk();
+		return {
+			...picture.scene(),
+			layout: picture.layout(),
+			selection,
+			hover,
+			chosen: selection?.kind === "finding" ? selection.index : null,
+			tip: tip(),
+		};
+	};
+	return [
+		{ name: "sheet", painters: [drawn("dots", paintSheet)] },
+		{
+			name: "drawing",
+			painters: [
+				drawn("walls", paintWalls),
+				drawn("openings", paintOpenings),
+				drawn("no-drill", paintNoDrill),
+				drawn("obstacles", paintObstacles),
+				drawn("stack-back", paintStackBack),
+				drawn("track", paintTrack),
+				drawn("bends", paintBends),
+				drawn("brackets", paintBrackets),
+				drawn("joints", paintJoints),
+				drawn("cuts", paintCuts),
+				{
+					name: "labels",
+					paint: (pen) => paintLabels(pen, { layout: picture.layout(), palette: picture.scene().palette }),
+				},
+			],
+		},
+		{
+			name: "live",
+			painters: [
+				{ name: "highlight", paint: (pen) => paintHighlight(pen, live()) },
+				{ name: "trouble", paint: (pen) => paintTrouble(pen, live()) },
+				{ name: "handles", paint: (pen) => paintHandles(pen, live()) },
+				{ name: "findings", paint: (pen) => paintFindings(pen, live()) },
+				{ name: "tip", paint: (pen) => paintTip(pen, live()) },
+			],
+		},
+	];
+}

@@ -1,0 +1,68 @@
+import type { Selection } from "../../desk/selection.ts";
+import type { Painter } from "../scene.ts";
+import { barWidth, halfTrack, madeBends } from "../track-shape.ts";
+import { traceBand } from "./bends.ts";
+import { traceBracket } from "./brackets.ts";
+import type { Handled } from "./handles.ts";
+import { traceJoint } from "./joints.ts";
+import { lineBetween, type Pen, traceSegment } from "./pen.ts";
+import { traceFace } from "./walls.ts";
+
+/** px that a highlight stands out round what it marks. */
+const HALO = 6;
+
+/** What is chosen stands out in the track's colour, what the pointer is on as a wide pale band. */
+export const paintHighlight: Painter<Handled> = (pen, scene) => {
+	const { selection, hover } = scene;
+	const same = selection !== null && hover !== null && selection.kind === hover.kind && selection.index === hover.index;
+	if (hover !== null && !same) paintOne(pen, scene, hover, "hovered");
+	if (selection !== null) paintOne(pen, scene, selection, "chosen");
+};
+
+function paintOne(pen: Pen, scene: Handled, { kind, index }: Selection, state: "hovered" | "chosen"): void {
+	const { plan, view, palette, walls } = scene;
+	pen.save();
+	pen.strokeStyle = palette.track;
+	pen.globalAlpha = state === "hovered" ? 0.28 : 0.45;
+	pen.lineCap = "round";
+	pen.lineJoin = "round";
+	pen.beginPath();
+	if (kind === "wall") {
+		const shape = walls[index];
+		pen.lineWidth = HALO + 3;
+		if (shape) traceFace(pen, scene, shape);
+	} else if (kind === "bracket") {
+		pen.lineWidth = barWidth(plan, view) + 2 * HALO;
+		traceBracket(pen, scene, index);
+	} else if (kind === "bend") {
+		pen.lineWidth = 4 + 2 * HALO;
+		const made = madeBends(plan).find(({ corner }) => corner === index);
+		if (made) traceBand(pen, scene, made.bend);
+	} else if (kind === "joint") {
+		pen.lineWidth = HALO;
+		traceJoint(pen, scene, index, HALO / 2);
+	} else if (kind === "piece") {
+		pen.lineWidth = 2 * halfTrack(plan, view) + HALO;
+		tracePiece(pen, scene, index);
+	}
+	pen.stroke();
+	pen.restore();
+}
+
+/** A piece's stretch of the centre line. */
+function tracePiece(pen: Pen, { plan, view }: Handled, index: number): void {
+	const piece = plan.pieces[index];
+	if (!piece || plan.path === null) return;
+	for (const segment of plan.path.segments) {
+		const from = Math.max(piece.from, segment.start) - segment.start;
+		const to = Math.min(piece.to, segment.start + segment.length) - segment.start;
+		if (to - from <= 0) continue;
+		if (segment.kind === "straight") {
+			const at = (along: number) => ({
+				x: segment.from.x + ((segment.to.x - segment.from.x) * along) / segment.length,
+				y: segment.from.y + ((segment.to.y - segment.from.y) * along) / segment.length,
+			});
+			lineBetween(pen, view, at(from), at(to));
+		} else traceSegment(pen, view, segment, 0, true);
+	}
+}

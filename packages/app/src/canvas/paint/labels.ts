@@ -1,0 +1,76 @@
+import type { NoteLabel, RunLabel } from "../labels/label.ts";
+import type { Layout } from "../labels/layout.ts";
+import type { Palette } from "../palette.ts";
+import type { Painter } from "../scene.ts";
+import { fontOf, lineHeight } from "../text.ts";
+import { type Pen, trace } from "./pen.ts";
+
+/** px to either side of the dimension line that its slanted ticks reach. */
+const TICK = 5.5;
+
+export type Labelled = { readonly layout: Layout; readonly palette: Palette };
+
+/** Dimensions of runs and notes beside things; the marks of findings are painted with what is live. */
+export const paintLabels: Painter<Labelled> = (pen, { layout, palette }) => {
+	for (const label of layout.labels) {
+		if (label.kind === "run") paintRun(pen, label, palette);
+		if (label.kind === "note") paintNote(pen, label, palette);
+	}
+};
+
+function paintRun(pen: Pen, label: RunLabel, palette: Palette): void {
+	const colour = label.taped ? palette.ink : palette.soft;
+	pen.strokeStyle = colour;
+	pen.lineCap = "butt";
+	pen.lineWidth = 0.75;
+	pen.beginPath();
+	for (const { from, to } of label.extensions) trace(pen, [from, to]);
+	pen.stroke();
+	pen.lineWidth = 1;
+	pen.beginPath();
+	for (const { from, to } of label.lines) trace(pen, [from, to]);
+	pen.stroke();
+
+	const { along } = label;
+	const slant = { left: (along.left + along.top) * TICK, top: (along.top - along.left) * TICK };
+	pen.lineWidth = 1.75;
+	pen.beginPath();
+	for (const { left, top } of label.ticks)
+		trace(pen, [
+			{ left: left - slant.left, top: top - slant.top },
+			{ left: left + slant.left, top: top + slant.top },
+		]);
+	pen.stroke();
+
+	const { box } = label;
+	pen.save();
+	pen.translate(box.left, box.top);
+	pen.rotate(box.turn);
+	pen.font = fontOf(label.face);
+	pen.fillStyle = colour;
+	pen.textAlign = "center";
+	pen.textBaseline = "middle";
+	pen.fillText(label.text, 0, 1);
+	pen.restore();
+}
+
+function paintNote(pen: Pen, { lines, leader, colour, box }: NoteLabel, palette: Palette): void {
+	if (leader !== null) {
+		pen.strokeStyle = palette[colour];
+		pen.lineWidth = 0.75;
+		pen.lineCap = "butt";
+		pen.beginPath();
+		trace(pen, [leader.from, leader.to]);
+		pen.stroke();
+	}
+	pen.textAlign = "center";
+	pen.textBaseline = "middle";
+	let top = box.top - box.halfHeight;
+	for (const line of lines) {
+		const height = lineHeight(line.face);
+		pen.font = fontOf(line.face);
+		pen.fillStyle = palette[line.colour];
+		pen.fillText(line.text, box.left, top + height / 2 + 1);
+		top += height;
+	}
+}

@@ -1,0 +1,137 @@
+import { type Bend, nearestStation, type Point, pointAt } from "@baywright/geometry";
+import type { Selection } from "../desk/selection.ts";
+import { cornerHandles, wallHandles } from "./handles.ts";
+import { BADGE, type Layout } from "./labels/layout.ts";
+import type { Scene } from "./scene.ts";
+import { bracketBar, halfTrack, madeBends } from "./track-shape.ts";
+import { type ScreenPoint, toPlan, toScreen } from "./viewport.ts";
+import type { WallShape } from "./wall-shape.ts";
+
+/** px that a pointer reaches beyond what is drawn: a fine pointer, and a finger (44 px across). */
+export const REACH = { mouse: 9, touch: 22 } as const;
+
+/** Small things close together: a finger still tells them apart by which is nearest. */
+const SMALL_REACH = { mouse: 6, touch: 14 } as const;
+
+/** What lies under the pointer, by the shape drawn and not by its colour: the marks of findings before handles, handles before what they stand on. */
+export function reach(scene: Scene, layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH): Selection | null {
+	return (
+		findingAt(layout, at, pointer) ??
+		cornerAt(scene, at, REACH[pointer]) ??
+		wallHandleAt(scene, at, REACH[pointer]) ??
+		trackThingAt(scene, at, SMALL_REACH[pointer]) ??
+		wallAt(scene, at, SMALL_REACH[pointer]) ??
+		pieceAt(scene, at, SMALL_REACH[pointer])
+	);
+}
+
+function findingAt(layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH): Selection | null {
+	const within = Math.max(BADGE, REACH[pointer]);
+	const badges = layout.labels.filter((label) => label.kind === "badge");
+	const badge = nearest(badges, ({ box }) => gap(box, at), within);
+	const finding = badge === null ? undefined : layout.marks[badge.mark]?.findings[0];
+	return finding === undefined ? null : { kind: "finding", index: finding };
+}
+
+function cornerAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+	const handle = nearest(cornerHandles(scene), (it) => gap(it.at, at) - it.radius, within);
+	return handle === null ? null : { kind: "corner", index: handle.corner };
+}
+
+function wallHandleAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+	const handle = nearest(wallHandles(scene), (it) => gap(it.at, at), within);
+	return handle === null ? null : { kind: "wall", index: handle.wall };
+}
+
+/** Joints before brackets, brackets before bends: the smaller lies on the larger. */
+function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+	const { plan, bay, view } = scene;
+	const { path } = plan;
+	if (path === null) return null;
+	const places = plan.joints.map(({ station }, index) => ({ index, at: pointAt(path, station)?.at }));
+	const joint = nearest(
+		places,
+		(it) => (it.at ? gap(toScreen(view, it.at), at) - 8 : Number.POSITIVE_INFINITY),
+		within,
+	);
+	if (joint !== null) return { kind: "joint", index: joint.index };
+
+	const bars = plan.brackets.map((bracket, index) => {
+		const heading = pointAt(path, bracket.station)?.heading;
+		return { index, bar: heading === undefined ? null : bracketBar(bay, plan, bracket, heading, view) };
+	});
+	const bracket = nearest(
+		bars,
+		({ bar }) => (bar ? gapToLine(toScreen(view, bar.from), toScreen(view, bar.to), at) : Number.POSITIVE_INFINITY),
+		within,
+	);
+	if (bracket !== null) return { kind: "bracket", index: bracket.index };
+
+	const reachOfBand = halfTrack(plan, view) + 6;
+	const bend = nearest(
+		madeBends(plan),
+		(it) => gapToBend(it.bend, toPlan(view, at)) * view.scale - reachOfBand,
+		within,
+	);
+	return bend === null ? null : { kind: "bend", index: bend.corner };
+}
+
+/** Anywhere in a wall's thickness. */
+function wallAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+	const shapes = scene.walls.filter((shape) => shape !== null);
+	const wall = nearest(shapes, (shape) => gapToBand(shape, scene, at), within);
+	return wall === null ? null : { kind: "wall", index: wall.wall };
+}
+
+function pieceAt({ plan, view }: Scene, at: ScreenPoint, within: number): Selection | null {
+	if (plan.path === null) return null;
+	const near = nearestStation(plan.path, toPlan(view, at));
+	if (near === null || near.distance * view.scale > halfTrack(plan, view) + within) return null;
+	const index = plan.pieces.findIndex(({ from, to }) => near.station >= from && near.station <= to);
+	return index < 0 ? null : { kind: "piece", index };
+}
+
+function nearest<Item>(items: readonly Item[], distance: (item: Item) => number, within: number): Item | null {
+	let best: Item | null = null;
+	let least = within;
+	for (const item of items) {
+		const away = distance(item);
+		if (away <= least) {
+			best = item;
+			least = away;
+		}
+	}
+	return best;
+}
+
+const gap = (a: ScreenPoint, b: ScreenPoint): number => Math.hypot(a.left - b.left, a.top - b.top);
+
+function gapToLine(from: ScreenPoint, to: ScreenPoint, at: ScreenPoint): number {
+	const left = to.left - from.left;
+	const top = to.top - from.top;
+	const square = left * left + top * top;
+	const share = square === 0 ? 0 : ((at.left - from.left) * left + (at.top - from.top) * top) / square;
+	const held = Math.min(1, Math.max(0, share));
+	return Math.hypot(at.left - from.left - left * held, at.top - from.top - top * held);
+}
+
+/** mm from a bend's centre line. */
+function gapToBend(bend: Bend, at: Point): number {
+	return (
+		nearestStation({ segments: [{ ...bend, start: 0 }], length: bend.length }, at)?.distance ?? Number.POSITIVE_INFINITY
+	);
+}
+
+/** px outside a wall's body; 0 inside it. */
+function gapToBand(shape: WallShape, { view }: Scene, at: ScreenPoint): number {
+	const ring = [...shape.face, ...[...shape.outer].reverse()].map((corner) => toScreen(view, corner));
+	let inside = false;
+	let least = Number.POSITIVE_INFINITY;
+	ring.forEach((a, i) => {
+		const b = ring[(i + 1) % ring.length] as ScreenPoint;
+		least = Math.min(least, gapToLine(a, b, at));
+		const crosses = a.top > at.top !== b.top > at.top;
+		if (crosses && at.left < a.left + ((b.left - a.left) * (at.top - a.top)) / (b.top - a.top)) inside = !inside;
+	});
+	return inside ? 0 : least;
+}

@@ -1,0 +1,86 @@
+import { type Bend, type Point, pointAt, type Radians, step, type TrackPath } from "@baywright/geometry";
+import type { Bay, BayPlan, Bracket } from "@baywright/setout";
+import type { Along } from "./fold-wave.ts";
+import type { Viewport } from "./viewport.ts";
+
+/** The two lines of the track are drawn at least this far from its centre line, px, so that they stay two. */
+const LEAST_HALF_WIDTH = 2.25;
+
+/** A bracket's bar is drawn at least this wide and reaches at least this far past the track, px. */
+const LEAST_BAR = 4;
+
+/** Where brackets stand close on screen their bars are drawn this much of the way from one to the next, or they would run together. */
+const BAR_SHARE = 0.35;
+const THINNEST_BAR = 1.25;
+const BAR_OVERHANG = 4;
+
+/** mm by which folds stay off the wall face; they never stand off less than LEAST_FOLD. */
+const FOLD_GAP = 5;
+const LEAST_FOLD = 20;
+const GREATEST_FOLD = 60;
+
+/** Finds a place on a path that has at least one segment. */
+export function alongTrack(path: TrackPath): Along {
+	return (station) => {
+		const place = pointAt(path, station);
+		if (place === null) throw new Error("Broken invariant: a fitted track has at least one segment.");
+		return place;
+	};
+}
+
+/** Half the drawn width of the track, px: its profile's own, or as much as keeps its lines apart. */
+export const halfTrack = (plan: BayPlan, view: Viewport): number =>
+	Math.max(LEAST_HALF_WIDTH, (plan.system.profile.width * view.scale) / 2);
+
+/** px. */
+export function barWidth(plan: BayPlan, view: Viewport): number {
+	const apart = ((plan.path?.length ?? 0) * view.scale) / Math.max(1, plan.brackets.length);
+	return Math.max(
+		Math.min(LEAST_BAR, Math.max(THINNEST_BAR, apart * BAR_SHARE)),
+		plan.system.bracket.width * view.scale,
+	);
+}
+
+export interface Bar {
+	readonly from: Point;
+	readonly to: Point;
+}
+
+/** A bracket's bar in the plan: from the wall face, or at a ceiling from beyond the track, across the track to the room's side. */
+export function bracketBar(bay: Bay, plan: BayPlan, bracket: Bracket, heading: Radians, view: Viewport): Bar {
+	const overhang = halfTrack(plan, view) / view.scale + BAR_OVERHANG / view.scale;
+	const ux = Math.cos(heading);
+	const uy = Math.sin(heading);
+	const back = bay.track.mounting === "wall" ? Math.max(bracket.projection, overhang) : overhang;
+	return { from: step(bracket.at, ux, uy, 0, -back), to: step(bracket.at, ux, uy, 0, overhang) };
+}
+
+/** A line across the track at a station, `reach` px to either side of its centre line. */
+export function acrossTrack(path: TrackPath, station: number, reach: number, view: Viewport): Bar {
+	const { at, heading } = alongTrack(path)(station);
+	const ux = Math.cos(heading);
+	const uy = Math.sin(heading);
+	return { from: step(at, ux, uy, 0, -reach / view.scale), to: step(at, ux, uy, 0, reach / view.scale) };
+}
+
+/** How far (mm) a stacked curtain's folds are drawn to either side of the track. */
+export function foldDepth(plan: BayPlan): number {
+	const nearest = Math.min(...plan.projections.filter((projection) => projection > 0));
+	const room = Number.isFinite(nearest) ? nearest - FOLD_GAP : LEAST_FOLD;
+	return Math.min(GREATEST_FOLD, Math.max(LEAST_FOLD, room));
+}
+
+/** The bends that are made (a track springs round the others), with the index by which they are selected: their first corner. */
+export function madeBends(plan: BayPlan): { readonly bend: Bend; readonly corner: number }[] {
+	return (plan.path?.segments ?? []).flatMap((segment) =>
+		segment.kind === "bend" && !segment.sprung ? [{ bend: segment, corner: segment.corners[0] as number }] : [],
+	);
+}
+
+/** Stations of the two places where the track is cut: in from its finished ends by what end hardware takes up. */
+export function cutStations(plan: BayPlan): number[] {
+	if (plan.path === null) return [];
+	const { length } = plan.path;
+	const takeUp = Math.min(plan.system.endTakeUp, length / 2);
+	return [takeUp, length - takeUp];
+}

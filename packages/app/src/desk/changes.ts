@@ -1,0 +1,37 @@
+import type { applyChange, Job } from "@baywright/setout";
+import { withAngle, withRun } from "./walls.ts";
+
+/** One edit of a job (RFC 6902), paths from its root. */
+export type Operation = Parameters<typeof applyChange>[1][number];
+
+type Bay = Job["bays"][number];
+
+/** Sets one field of a bay's track. */
+export function setTrack<Key extends keyof Bay["track"]>(bay: number, key: Key, value: Bay["track"][Key]): Operation[] {
+	return [{ op: "replace", path: `/bays/${bay}/track/${key}`, value }];
+}
+
+/** Gives one corner a radius of its own (mm), or leaves it to be chosen again (null). */
+export function setBendRadius(job: Job, bay: number, corner: number, radius: number | null): Operation[] {
+	const others = (job.bays[bay] as Bay).track.bends.filter((bend) => bend.corner !== corner);
+	const bends = radius === null ? others : [...others, { corner, radius }];
+	return setTrack(
+		bay,
+		"bends",
+		bends.sort((a, b) => a.corner - b.corner),
+	);
+}
+
+/** Makes one wall `length` mm long; the corners after it move along it. */
+export function setRun(job: Job, bay: number, wall: number, length: number): Operation[] {
+	return setCorners(bay, withRun((job.bays[bay] as Bay).corners, wall, length));
+}
+
+/** Sets the room angle at one corner (degrees); the walls after it turn about that corner. */
+export function setAngle(job: Job, bay: number, corner: number, angle: number): Operation[] {
+	return setCorners(bay, withAngle((job.bays[bay] as Bay).corners, corner, angle));
+}
+
+function setCorners(bay: number, corners: readonly (readonly [number, number])[]): Operation[] {
+	return [{ op: "replace", path: `/bays/${bay}/corners`, value: corners }];
+}

@@ -1,0 +1,74 @@
+import { useStore } from "zustand";
+import { createStore } from "zustand/vanilla";
+
+export type Theme = "light" | "dark" | "system";
+
+/** What stands open over the desk. */
+export type Sheet =
+	| { readonly kind: "examples" }
+	| { readonly kind: "systems" }
+	| { readonly kind: "job" }
+	| { readonly kind: "corner-card"; readonly corner: number | null }
+	| { readonly kind: "problems"; readonly file: string; readonly lines: readonly string[] };
+
+/** What the screen shows besides the job: never saved with it, never undone. */
+export interface Screen {
+	readonly theme: Theme;
+	readonly sheet: Sheet | null;
+	/** False while there is no job yet: the opening page stands instead of the desk. */
+	readonly started: boolean;
+	/** A passing word about what just happened. */
+	readonly word: string;
+	/** The job is open in another tab too. */
+	readonly elsewhere: boolean;
+	/** Another tab has stored a later job. */
+	readonly overtaken: boolean;
+	/** Why the job could not be stored; "" while it can. */
+	readonly storageTrouble: string;
+	set(part: Partial<Screen>): void;
+	show(sheet: Sheet): void;
+	close(): void;
+	say(word: string): void;
+}
+
+export const screen = createStore<Screen>()((set) => ({
+	theme: storedTheme(),
+	sheet: null,
+	started: true,
+	word: "",
+	elsewhere: false,
+	overtaken: false,
+	storageTrouble: "",
+	set: (part) => set(part),
+	show: (sheet) => set({ sheet }),
+	close: () => set({ sheet: null }),
+	say: (word) => set({ word }),
+}));
+
+export function useScreen<Part>(select: (screen: Screen) => Part): Part {
+	return useStore(screen, select);
+}
+
+const THEME_KEY = "baywright-theme";
+
+/** Puts the theme on the page and remembers it. */
+export function setTheme(theme: Theme): void {
+	screen.setState({ theme });
+	if (theme === "system") delete document.documentElement.dataset.theme;
+	else document.documentElement.dataset.theme = theme;
+	try {
+		localStorage.setItem(THEME_KEY, theme);
+	} catch {
+		// A browser that keeps nothing still shows the theme for this visit.
+	}
+}
+
+function storedTheme(): Theme {
+	try {
+		const stored = localStorage.getItem(THEME_KEY);
+		if (stored === "light" || stored === "dark") return stored;
+	} catch {
+		// As above.
+	}
+	return "system";
+}

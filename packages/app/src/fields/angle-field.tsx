@@ -1,0 +1,21 @@
+import { formatAngle } from "@baywright/setout";
+import { GREATEST_ANGLE, readAngle } from "./read-angle.ts";
+import { TypedField } from "./typed-field.tsx";
+
+interface Props {
+	readonly label: string;
+	/** Room angle, degrees. */
+	readonly value: number;
+	/** degrees */
+	readonly greatest?: number;
+	readonly commit: (degrees: number) => string | null;
+	readonly labelHidden?: boolean;
+	readonly onFocus?: () => void;
+}
+
+/** A room angle in degrees. */
+export function AngleField({ value, greatest = GREATEST_ANGLE, ...rest }: Props) {
+	return (
+		<TypedField text={formatAngle(value)} read={(text) => readAngle(text, greatest)} inputMode="decimal" {...rest} />
+	);
+}

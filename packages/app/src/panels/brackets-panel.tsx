@@ -1,0 +1,89 @@
+import { wallName } from "@baywright/setout";
+import { Button } from "react-aria-components";
+import { desk, useDesk } from "../desk/desk.ts";
+import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
+import { isSelected } from "../desk/selection.ts";
+import { capital } from "../fields/capital.ts";
+import { Figure } from "../fields/figure.tsx";
+import { Section } from "./section.tsx";
+
+/** Where to drill, read by a tape along the wall face from the corner on either side. */
+export function BracketsPanel({ open = false }: { readonly open?: boolean }) {
+	const count = usePlan((plan) => plan.brackets.length);
+	return (
+		<Section title="Brackets" gist={String(count)} open={open} id="brackets">
+			{count === 0 ? (
+				<p className="quiet">No brackets until the track fits.</p>
+			) : (
+				<>
+					<p className="quiet">Taped along the wall face, from the corner at its left and at its right.</p>
+					<table className="figures brackets">
+						<thead>
+							<tr>
+								<th scope="col">
+									<span className="hidden">bracket</span>
+								</th>
+								<th scope="col" className="word">
+									wall
+								</th>
+								<th scope="col">from left</th>
+								<th scope="col">from right</th>
+							</tr>
+						</thead>
+						<tbody>
+							{Array.from({ length: count }, (_, index) => (
+								// biome-ignore lint/suspicious/noArrayIndexKey: a bracket is known by its index
+								<BracketRow key={index} index={index} />
+							))}
+						</tbody>
+					</table>
+				</>
+			)}
+		</Section>
+	);
+}
+
+function BracketRow({ index }: { readonly index: number }) {
+	const chosen = useDesk((state) => isSelected(state.selection, "bracket", index));
+	const wall = usePlan((plan) => plan.brackets[index]?.wall ?? 0);
+	const walls = useBay((bay) => bay.corners.length - 1);
+	const name = capital(wallName(wall, walls));
+	const role = usePlan((plan) => plan.brackets[index]?.role ?? "field");
+	const { select, point } = desk.getState();
+	return (
+		<tr
+			className={chosen ? "row chosen" : "row"}
+			onPointerEnter={() => point({ kind: "bracket", index })}
+			onPointerLeave={() => point(null)}
+		>
+			<th scope="row">
+				<Button
+					className="place place-bracket"
+					aria-label={`Bracket ${index + 1}`}
+					aria-pressed={chosen}
+					onPress={() => select(chosen ? null : { kind: "bracket", index })}
+				>
+					{index + 1}
+				</Button>
+			</th>
+			<td className="word">
+				{name} <span className="under">{ROLES[role]}</span>
+			</td>
+			<td>
+				<Figure of={(state) => planOnTable(state).brackets[index]?.fromLeftCorner} />
+			</td>
+			<td>
+				<Figure of={(state) => planOnTable(state).brackets[index]?.fromRightCorner} />
+			</td>
+		</tr>
+	);
+}
+
+const ROLES = {
+	end: "at the end",
+	bend: "beside a bend",
+	joint: "at a joint",
+	companion: "beside a joint",
+	field: "between",
+	pinned: "pinned",
+} as const;

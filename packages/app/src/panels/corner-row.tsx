@@ -1,0 +1,100 @@
+import { type BayPlan, type CornerSetOut, formatAngle } from "@baywright/setout";
+import { Button } from "react-aria-components";
+import { setBendRadius } from "../desk/changes.ts";
+import { desk, useDesk } from "../desk/desk.ts";
+import { planOnTable, useBay, useLength, usePlan } from "../desk/on-table.ts";
+import { isSelected } from "../desk/selection.ts";
+import { angleOf } from "../desk/walls.ts";
+import { Figure } from "../fields/figure.tsx";
+import { LengthField } from "../fields/length-field.tsx";
+
+/** One corner's figures; selected, also the field for its radius. */
+export function CornerRow({ corner }: { readonly corner: number }) {
+	const chosen = useDesk((state) => isSelected(state.selection, "corner", corner));
+	const angle = useBay((bay) => formatAngle(angleOf(bay.corners, corner)));
+	const set = useBay((bay) => bay.track.bends.some((bend) => bend.corner === corner));
+	const uneven = usePlan((plan) => isUneven(fittedAt(plan, corner)?.setBack));
+	const { select } = desk.getState();
+	const toggle = () => select(chosen ? null : { kind: "corner", index: corner });
+
+	return (
+		<>
+			<tr className={chosen ? "row chosen" : "row"} onClick={toggle}>
+				<th scope="row">
+					<Button className="place" aria-label={`Corner ${corner}`} aria-expanded={chosen} onPress={toggle}>
+						{corner}
+					</Button>
+				</th>
+				<td>{angle}</td>
+				<td className={set ? "set" : "unset"}>
+					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />
+				</td>
+				<td>
+					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0]} />
+					{uneven ? (
+						<>
+							<span className="hidden"> on the left, on the right </span>
+							<Figure className="under" of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1]} />
+						</>
+					) : null}
+				</td>
+				<td>
+					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />
+				</td>
+				<td>
+					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.cornerGap} />
+				</td>
+			</tr>
+			{chosen ? (
+				<tr className="detail chosen">
+					<td colSpan={6}>
+						<RadiusOf corner={corner} />
+					</td>
+				</tr>
+			) : null}
+		</>
+	);
+}
+
+/** The radius of one corner: typed, or left to be chosen. */
+function RadiusOf({ corner }: { readonly corner: number }) {
+	const bay = useDesk((state) => state.bay);
+	const set = useBay((on) => on.track.bends.find((bend) => bend.corner === corner)?.radius ?? null);
+	const fitted = usePlan((plan) => fittedAt(plan, corner));
+	const show = useLength();
+	const setRadius = (mm: number | null) =>
+		desk
+			.getState()
+			.change(
+				mm === null ? `radius of corner ${corner} left to choose` : `radius of corner ${corner}`,
+				setBendRadius(desk.getState().job, bay, corner, mm),
+			);
+	return (
+		<div className="radius-of">
+			<LengthField
+				label={`Radius of corner ${corner}`}
+				value={set}
+				instead={fitted?.radius ?? null}
+				commit={setRadius}
+				clear={() => setRadius(null)}
+			/>
+			{fitted === undefined ? null : (
+				<p className="quiet">
+					{show(Math.ceil(fitted.least))} to {show(Math.floor(fitted.greatest))} will fit.{" "}
+					{set === null ? "Chosen for you." : "Empty it to have it chosen for you."}
+				</p>
+			)}
+		</div>
+	);
+}
+
+function fittedAt(plan: BayPlan, corner: number): CornerSetOut | undefined {
+	return plan.corners.find((each) => each.corner === corner);
+}
+
+/** Set-backs that differ by less than this are one figure to a tape, mm. */
+const SAME_ON_TAPE = 0.25;
+
+function isUneven(setBack: readonly [number, number] | undefined): boolean {
+	return setBack !== undefined && Math.abs(setBack[0] - setBack[1]) > SAME_ON_TAPE;
+}

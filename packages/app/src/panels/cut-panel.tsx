@@ -1,0 +1,86 @@
+import { desk, useDesk } from "../desk/desk.ts";
+import { planOnTable, useLength, usePlan } from "../desk/on-table.ts";
+import { isSelected } from "../desk/selection.ts";
+import { Figure } from "../fields/figure.tsx";
+
+/** What to cut: the largest figures on the screen, and what to buy for them. */
+export function CutPanel() {
+	const names = usePlan((plan) => plan.pieces.map((piece) => piece.name).join());
+	const taped = usePlan((plan) => plan.pieces.some((piece) => piece.sd !== null));
+	if (names === "") return <NothingToCut />;
+	return (
+		<section className="cut" id="cut" aria-label="Cut">
+			<ul className="cut-cards">
+				{names.split(",").map((name, index) => (
+					<CutCard key={name} name={name} index={index} />
+				))}
+			</ul>
+			<p className="quiet">
+				<Buy />
+				{taped ? null : "From the drawing: no ± until the bay is taped."}
+			</p>
+		</section>
+	);
+}
+
+function CutCard({ name, index }: { readonly name: string; readonly index: number }) {
+	const chosen = useDesk((state) => isSelected(state.selection, "piece", index));
+	const show = useLength();
+	const unit = useDesk((state) => state.shown.display.length);
+	const sd = usePlan((plan) => plan.pieces[index]?.sd ?? null);
+	const finished = usePlan((plan) => plan.pieces[index]?.finishedLength ?? 0);
+	const takenUp = usePlan((plan) => {
+		const piece = plan.pieces[index];
+		return piece ? piece.finishedLength - piece.cutLength : 0;
+	});
+	const { select, point } = desk.getState();
+	return (
+		<li className={chosen ? "cut-card chosen" : "cut-card"}>
+			<button
+				type="button"
+				aria-pressed={chosen}
+				onClick={() => select(chosen ? null : { kind: "piece", index })}
+				onPointerEnter={() => point({ kind: "piece", index })}
+				onPointerLeave={() => point(null)}
+			>
+				<span className="cut-name">Cut {name}</span>
+				<span className="cut-line">
+					<Figure className="cut-figure" of={(state) => planOnTable(state).pieces[index]?.cutLength} />
+					{unit === "in" ? null : <span className="soft">{unit}</span>}
+				</span>
+				{sd === null ? null : <span className="cut-sd">± {show(SURE * sd)} at 95 %</span>}
+				{takenUp < 0.05 ? null : (
+					<span className="cut-sd">
+						finished {show(finished)}, less {show(takenUp)} for end hardware
+					</span>
+				)}
+			</button>
+		</li>
+	);
+}
+
+/** Standard deviations either side that hold 95 % of a normal distribution. */
+const SURE = 1.96;
+
+function NothingToCut() {
+	return (
+		<section className="cut cut-none" id="cut" aria-label="Cut">
+			<p className="cut-figure">Do not cut</p>
+			<p className="quiet">
+				The track does not fit as drawn. <a href="#findings">See what stands in its way</a>.
+			</p>
+		</section>
+	);
+}
+
+function Buy() {
+	const show = useLength();
+	const stock = usePlan((plan) => plan.stock);
+	if (stock.buy.length === 0) return null;
+	const lengths = stock.buy.map(({ length, count }) => `${count} × ${show(length)}`).join(" and ");
+	return (
+		<span className="buy">
+			Buy {lengths}, {show(stock.waste)} left over.
+		</span>
+	);
+}

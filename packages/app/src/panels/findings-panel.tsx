@@ -1,0 +1,87 @@
+import { describe, type Finding, type Severity } from "@baywright/setout";
+import { Button } from "react-aria-components";
+import { desk, useDesk } from "../desk/desk.ts";
+import { useBay, usePlan } from "../desk/on-table.ts";
+import { isSelected } from "../desk/selection.ts";
+import { SeverityMark } from "./severity-mark.tsx";
+
+/** Everything the plan must tell, gravest first, each with its cures. */
+export function FindingsPanel() {
+	const findings = usePlan((plan) => plan.findings);
+	const unit = useDesk((state) => state.shown.display.length);
+	const walls = useBay((bay) => bay.corners.length - 1);
+	const told = findings.map((finding, index) => ({ finding, index, words: describe(finding, { unit, walls }) }));
+
+	return (
+		<section className="findings" id="findings" aria-label="Findings" tabIndex={-1}>
+			<h2 className="findings-heading">
+				{told.length === 0 ? "Nothing to look out for" : tally(told.map(({ words }) => words.severity))}
+			</h2>
+			<ul className="finding-list">
+				{told.map(({ finding, index, words }) => (
+					<FindingCard key={`${finding.code} ${index}`} finding={finding} index={index} words={words} />
+				))}
+			</ul>
+		</section>
+	);
+}
+
+interface CardProps {
+	readonly finding: Finding;
+	readonly index: number;
+	readonly words: ReturnType<typeof describe>;
+}
+
+function FindingCard({ finding, index, words }: CardProps) {
+	const chosen = useDesk((state) => isSelected(state.selection, "finding", index));
+	const { select, point, change } = desk.getState();
+	return (
+		<li
+			className={`finding finding-${words.severity}${chosen ? " chosen" : ""}`}
+			onPointerEnter={() => point({ kind: "finding", index })}
+			onPointerLeave={() => point(null)}
+		>
+			<SeverityMark severity={words.severity} />
+			<div className="finding-words">
+				<Button
+					className="finding-title"
+					aria-pressed={chosen}
+					onPress={() => select(chosen ? null : { kind: "finding", index })}
+				>
+					<span className="finding-severity">{WORDS[words.severity]}</span> {words.title}
+				</Button>
+				<p>{words.message}</p>
+				{finding.remedies.length === 0 ? null : (
+					<div className="remedies">
+						{finding.remedies.map((remedy, choice) => (
+							<Button
+								// biome-ignore lint/suspicious/noArrayIndexKey: a remedy is known by its place
+								key={choice}
+								className="button"
+								onPress={() => change(words.remedies[choice] ?? words.title, remedy.change)}
+							>
+								{words.remedies[choice]}
+							</Button>
+						))}
+					</div>
+				)}
+			</div>
+		</li>
+	);
+}
+
+const ORDER: readonly Severity[] = ["refusal", "warning", "note"];
+const WORDS = { refusal: "Refused", warning: "Warning", note: "Note" } as const;
+const COUNTED = {
+	refusal: ["refusal", "refusals"],
+	warning: ["warning", "warnings"],
+	note: ["note", "notes"],
+} as const;
+
+/** "1 refusal, 2 warnings". */
+function tally(severities: readonly Severity[]): string {
+	return ORDER.map((severity) => [severity, severities.filter((each) => each === severity).length] as const)
+		.filter(([, count]) => count > 0)
+		.map(([severity, count]) => `${count} ${COUNTED[severity][count === 1 ? 0 : 1]}`)
+		.join(", ");
+}

@@ -1,0 +1,76 @@
+import { setTrack } from "../desk/changes.ts";
+import { desk, useDesk } from "../desk/desk.ts";
+import { useBay, usePlan } from "../desk/on-table.ts";
+import { Choice } from "../fields/choice.tsx";
+import { LengthField } from "../fields/length-field.tsx";
+import { Section } from "./section.tsx";
+import { SystemButton } from "./system-button.tsx";
+
+/** Which track, where it hangs, how wide it bends and how it draws. */
+export function TrackPanel() {
+	const bay = useDesk((state) => state.bay);
+	const track = useBay((on) => on.track);
+	const system = usePlan((plan) => plan.system);
+	const { change } = desk.getState();
+	const jointed = Array.isArray(track.joints);
+
+	return (
+		<Section title="Track" gist={system.name}>
+			<SystemButton />
+			<div className="field-pair">
+				<LengthField
+					label="Projection"
+					value={track.projection}
+					instead={system.projection.default}
+					commit={(mm) => change("projection", setTrack(bay, "projection", mm))}
+					clear={() => change("projection of the system", setTrack(bay, "projection", null))}
+				/>
+				<LengthField
+					label="Preferred radius"
+					value={track.radius}
+					instead={system.preferredRadius}
+					commit={(mm) => change("preferred radius", setTrack(bay, "radius", mm))}
+					clear={() => change("preferred radius of the system", setTrack(bay, "radius", null))}
+				/>
+			</div>
+			<Choice
+				label="Fixed to"
+				value={track.mounting}
+				options={MOUNTINGS}
+				choose={(mounting) => change(`fix to the ${mounting}`, setTrack(bay, "mounting", mounting))}
+			/>
+			<Choice
+				label="Draw"
+				value={track.draw}
+				options={DRAWS}
+				choose={(draw) => change("draw", setTrack(bay, "draw", draw))}
+			/>
+			<Choice
+				label="Joints"
+				value={jointed ? "placed" : (track.joints as "auto" | "none")}
+				options={jointed ? [...JOINTS, ["placed", "placed"]] : JOINTS}
+				choose={(joints) => {
+					if (joints !== "placed") change("joints", setTrack(bay, "joints", joints));
+				}}
+			/>
+		</Section>
+	);
+}
+
+const MOUNTINGS = [
+	["wall", "wall"],
+	["ceiling", "ceiling"],
+] as const;
+
+const DRAWS = [
+	["pair", "pair"],
+	["left", "to left"],
+	["right", "to right"],
+	["none", "none"],
+] as const;
+
+type JointChoice = "auto" | "none" | "placed";
+const JOINTS: readonly (readonly [JointChoice, string])[] = [
+	["auto", "where needed"],
+	["none", "none"],
+];

@@ -1,0 +1,26 @@
+import { desk, useDesk } from "../desk/desk.ts";
+
+/** The name of the bay on the table; where the job has several, a choice of them. */
+export function BaySwitch() {
+	const names = useDesk((state) =>
+		state.shown.bays.map((bay, i) => (bay.name === "" ? `Bay ${i + 1}` : bay.name)).join("\n"),
+	);
+	const bay = useDesk((state) => state.bay);
+	const bays = names.split("\n");
+	if (bays.length === 1) return <p className="header-bay">{names}</p>;
+	return (
+		<select
+			className="bay-switch"
+			aria-label="Bay"
+			value={bay}
+			onChange={(event) => desk.getState().showBay(Number(event.currentTarget.value))}
+		>
+			{bays.map((name, index) => (
+				// biome-ignore lint/suspicious/noArrayIndexKey: a bay is known by its place
+				<option key={index} value={index}>
+					{name} ({index + 1} of {bays.length})
+				</option>
+			))}
+		</select>
+	);
+}

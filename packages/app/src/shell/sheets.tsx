@@ -1,0 +1,56 @@
+import { lazy, Suspense } from "react";
+import { screen, useScreen } from "../desk/screen.ts";
+
+const Sheet = lazy(async () => ({ default: (await import("./sheet.tsx")).Sheet }));
+const SystemsSheet = lazy(async () => ({ default: (await import("../panels/systems-sheet.tsx")).SystemsSheet }));
+const JobSheet = lazy(async () => ({ default: (await import("./job-sheet.tsx")).JobSheet }));
+const Opening = lazy(async () => ({ default: (await import("../examples/opening.tsx")).Opening }));
+const CornerCard = lazy(async () => ({ default: (await import("../panels/corner-card/corner-card.tsx")).CornerCard }));
+
+/** What stands open over the desk, one at a time. */
+export function Sheets() {
+	const sheet = useScreen((state) => state.sheet);
+	if (sheet === null) return null;
+	return (
+		<Suspense fallback={null}>
+			<Sheet title={titleOf(sheet)} wide={WIDE.includes(sheet.kind)} onClose={() => screen.getState().close()}>
+				<Suspense fallback={<p className="quiet">One moment…</p>}>
+					{sheet.kind === "examples" ? <Opening /> : null}
+					{sheet.kind === "corner-card" ? <CornerCard corner={sheet.corner} /> : null}
+					{sheet.kind === "systems" ? <SystemsSheet /> : null}
+					{sheet.kind === "job" ? <JobSheet /> : null}
+					{sheet.kind === "problems" ? <Problems lines={sheet.lines} /> : null}
+				</Suspense>
+			</Sheet>
+		</Suspense>
+	);
+}
+
+type Open = NonNullable<ReturnType<typeof screen.getState>["sheet"]>;
+
+const WIDE: readonly Open["kind"][] = ["examples", "corner-card", "systems"];
+
+function titleOf(sheet: Open): string {
+	if (sheet.kind === "examples") return "Examples";
+	if (sheet.kind === "corner-card") return "Corner card";
+	if (sheet.kind === "systems") return "Track systems";
+	if (sheet.kind === "job") return "Job";
+	return `${sheet.file} could not be read`;
+}
+
+function Problems({ lines }: { readonly lines: readonly string[] }) {
+	return (
+		<>
+			<p>Nothing on the desk was changed. The file has {lines.length === 1 ? "this problem" : "these problems"}:</p>
+			<ul className="problem-lines">
+				{lines.slice(0, MOST_LINES).map((line) => (
+					<li key={line}>{line}</li>
+				))}
+			</ul>
+			{lines.length > MOST_LINES ? <p className="quiet">And {lines.length - MOST_LINES} more.</p> : null}
+		</>
+	);
+}
+
+/** More lines than anyone reads before mending the first. */
+const MOST_LINES = 40;

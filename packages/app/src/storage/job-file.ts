@@ -1,0 +1,51 @@
+import { type Job, problemLine, readJobText, serialiseJob } from "@baywright/setout";
+import { fileOpen, fileSave } from "browser-fs-access";
+import { desk } from "../desk/desk.ts";
+import { screen } from "../desk/screen.ts";
+import { replaceJob } from "./keeper.ts";
+
+const EXTENSION = ".baywright.json";
+const KIND = { mimeTypes: ["application/json"], description: "Baywright job" };
+
+/** Lets the user pick a job file and puts it on the desk. */
+export async function openJobFile(): Promise<void> {
+	const picked = await attempt(fileOpen({ ...KIND, extensions: [".json"] }));
+	if (picked !== null) await receiveFile(picked.value);
+}
+
+/** Puts a job file on the desk; a bad one shows its problems and leaves the desk as it is. */
+export async function receiveFile(file: File): Promise<void> {
+	const parsed = readJobText(await file.text());
+	if (parsed.ok) {
+		await replaceJob(parsed.job, `open ${file.name}`);
+		screen.getState().say(`Opened ${file.name}`);
+	} else screen.getState().show({ kind: "problems", file: file.name, lines: parsed.problems.map(problemLine) });
+}
+
+/** Saves the job as committed to a file of the user's choice. */
+export async function saveJobFile(): Promise<void> {
+	const { job } = desk.getState();
+	const blob = new Blob([serialiseJob(job)], { type: "application/json" });
+	const saved = await attempt(fileSave(blob, { ...KIND, extensions: [EXTENSION, ".json"], fileName: fileName(job) }));
+	if (saved !== null) screen.getState().say("Saved to a file");
+}
+
+function fileName(job: Job): string {
+	const plain = job.title
+		.normalize("NFKD")
+		.toLowerCase()
+		.replace(/[^a-z0-9]+/g, "-")
+		.replace(/^-|-$/g, "");
+	return `${plain === "" ? "bay" : plain}${EXTENSION}`;
+}
+
+/** Null where the user closed the picker; any other failure is said on screen. */
+async function attempt<Value>(work: Promise<Value>): Promise<{ readonly value: Value } | null> {
+	try {
+		return { value: await work };
+	} catch (cause) {
+		if (!(cause instanceof DOMException && cause.name === "AbortError"))
+			screen.getState().say(`That did not work: ${cause instanceof Error ? cause.message : String(cause)}`);
+		return null;
+	}
+}

@@ -1,0 +1,217 @@
+import type { BayPlan } from "@baywright/setout";
+import type { StoreApi } from "zustand/vanilla";
+import { createEasel } from "../canvas/easel.ts";
+import { type GestureHost, readGestures } from "../canvas/gestures.ts";
+import { readPalette, watchPalette } from "../canvas/palette.ts";
+import { createMeasure } from "../canvas/text.ts";
+import type { ScreenPoint, Size } from "../canvas/viewport.ts";
+import type { Desk } from "../desk/desk.ts";
+import type { Selection } from "../desk/selection.ts";
+import { fitStrip, type StripView, zoomStrip } from "./axis.ts";
+import type { ReadFrom } from "./figures.ts";
+import { layStrip, type StripLayout } from "./layout.ts";
+import {
+	marksOf,
+	paintPieces,
+	paintStripBends,
+	paintStripBrackets,
+	paintStripEnds,
+	paintStripFigures,
+	paintStripHighlight,
+} from "./paint.ts";
+import { reachStrip } from "./reach.ts";
+
+export interface StripBoard {
+	readFrom(from: ReadFrom): void;
+	fit(): void;
+	zoom(factor: number): void;
+	destroy(): void;
+}
+
+export interface StripPlace {
+	readonly frame: HTMLElement;
+	readonly canvas: HTMLDivElement;
+	scrolls(): boolean;
+	/** Whether all of the strip shows, and how many readings wait for more room. */
+	shows(whole: boolean, left: number): void;
+}
+
+const KEY_ZOOM = 1.4;
+
+/** This near to showing the whole strip, it is shown whole. */
+const ALL_BUT = 1.001;
+
+/** The strip on screen, outside React. */
+export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, scrolls, shows }: StripPlace): StripBoard {
+	const desk = store.getState;
+	const { measure, forget } = createMeasure(
+		document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D,
+	);
+	let palette = readPalette(frame);
+	let size: Size = { width: 1, height: 1 };
+	let from: ReadFrom = "left";
+	/** Null while the whole strip shows. */
+	let view: StripView | null = null;
+	let layout: StripLayout | null = null;
+
+	function strip(): StripLayout {
+		const { plans, bay, shown } = desk();
+		if (layout === null) {
+			const plan = plans[bay] as BayPlan;
+			layout = layStrip({ plan, unit: shown.display.length, size, palette, from, view, measure });
+			shows(view === null, layout.left);
+		}
+		return layout;
+	}
+
+	function renew(): void {
+		layout = null;
+		easel.redraw("strip");
+	}
+
+	function zoomAbout(left: number, factor: number): void {
+		const { lengths, view: now } = strip();
+		if (lengths.length === 0) return;
+		const next = zoomStrip(now, lengths, size.width, left, factor);
+		view = next.scale <= fitStrip(lengths, size.width).scale * ALL_BUT ? null : next;
+		renew();
+	}
+
+	function pan(left: number): void {
+		if (view === null) return;
+		const now = strip().view;
+		view = { scale: now.scale, left: now.left + left };
+		renew();
+		view = strip().view;
+	}
+
+	const host: GestureHost = {
+		holds: () => false,
+		hover(at) {
+			const hover = at === null ? null : reachStrip(strip(), at, "mouse");
+			const before = desk().hover;
+			if (before?.kind !== hover?.kind || before?.index !== hover?.index) desk().point(hover);
+			frame.style.cursor = hover !== null ? "pointer" : view === null ? "default" : "grab";
+		},
+		tap: (at, pointer) => desk().select(reachStrip(strip(), at, pointer)),
+		dragStart: () => undefined,
+		dragTo: () => undefined,
+		dragEnd: () => undefined,
+		dragCancel: () => undefined,
+		panBy: pan,
+		pinchStart() {
+			pinched = 1;
+		},
+		pinchTo(start, now) {
+			const factor = Math.abs(spread(now)) / Math.max(1, Math.abs(spread(start)));
+			zoomAbout((now[0].left + now[1].left) / 2, factor / pinched);
+			pinched = factor;
+		},
+		zoom: (at, factor) => zoomAbout(at.left, factor),
+		busy: (what) => {
+			frame.style.cursor = what === "panning" && view !== null ? "grabbing" : "default";
+		},
+	};
+	let pinched = 1;
+
+	const easel = createEasel(canvas, "strip", [
+		{
+			name: "strip",
+			painters: [
+				{ name: "highlight", paint: paintHighlights },
+				{ name: "pieces", paint: (pen) => paintPieces(pen, strip()) },
+				{ name: "bends", paint: (pen) => paintStripBends(pen, strip()) },
+				{ name: "brackets", paint: (pen) => paintStripBrackets(pen, strip()) },
+				{ name: "ends", paint: (pen) => paintStripEnds(pen, strip()) },
+				{ name: "figures", paint: (pen) => paintStripFigures(pen, strip()) },
+			],
+		},
+	]);
+
+	function paintHighlights(pen: CanvasRenderingContext2D): void {
+		const { selection, hover } = desk();
+		paintStripHighlight(pen, strip(), hover, 0.18);
+		paintStripHighlight(pen, strip(), selection, 0.34);
+	}
+
+	function keyDown(event: KeyboardEvent): void {
+		if (event.target !== frame || event.ctrlKey || event.metaKey || event.altKey) return;
+		if (event.key === "+" || event.key === "=") zoomAbout(size.width / 2, KEY_ZOOM);
+		else if (event.key === "-") zoomAbout(size.width / 2, 1 / KEY_ZOOM);
+		else if (event.key === "0") fitAll();
+		else if (event.key === "ArrowRight" || event.key === "ArrowLeft") walk(event.key === "ArrowRight" ? 1 : -1);
+		else if (event.key === "Escape") desk().select(null);
+		else return;
+		event.preventDefault();
+	}
+
+	/** From bracket to bracket along the strip, keeping the chosen one in sight. */
+	function walk(way: 1 | -1): void {
+		const marks = marksOf(strip(), "bracket");
+		const { selection } = desk();
+		const here = selection?.kind === "bracket" ? marks.findIndex(({ of }) => of === selection.index) : -1;
+		const next = marks[here < 0 ? (way > 0 ? 0 : marks.length - 1) : here + way];
+		if (next === undefined) return;
+		desk().select({ kind: "bracket", index: next.of });
+		if (next.left < 40) pan(40 - next.left);
+		if (next.left > size.width - 40) pan(size.width - 40 - next.left);
+	}
+
+	function fitAll(): void {
+		view = null;
+		renew();
+	}
+
+	function resize(): void {
+		size = { width: canvas.clientWidth, height: canvas.clientHeight };
+		easel.resize(size);
+		renew();
+	}
+
+	function changed(state: Desk, before: Desk): void {
+		if (state.bay !== before.bay) view = null;
+		if (state.plans !== before.plans || state.bay !== before.bay || state.shown !== before.shown) renew();
+		else if (!same(state.selection, before.selection) || !same(state.hover, before.hover)) easel.redraw("strip");
+	}
+
+	const life = new AbortController();
+	frame.addEventListener("keydown", keyDown, { signal: life.signal });
+	document.fonts.addEventListener(
+		"loadingdone",
+		() => {
+			forget();
+			renew();
+		},
+		{ signal: life.signal },
+	);
+	const gestures = readGestures(frame, host, scrolls);
+	const sized = new ResizeObserver(resize);
+	sized.observe(canvas);
+	const stopStore = store.subscribe(changed);
+	const stopPalette = watchPalette(() => {
+		palette = readPalette(frame);
+		renew();
+	});
+	resize();
+
+	return {
+		readFrom(end) {
+			from = end;
+			renew();
+		},
+		fit: fitAll,
+		zoom: (factor) => zoomAbout(size.width / 2, factor),
+		destroy() {
+			gestures.destroy();
+			life.abort();
+			sized.disconnect();
+			stopStore();
+			stopPalette();
+			easel.destroy();
+		},
+	};
+}
+
+const same = (a: Selection | null, b: Selection | null): boolean => a?.kind === b?.kind && a?.index === b?.index;
+
+const spread = ([a, b]: readonly [ScreenPoint, ScreenPoint]): number => b.left - a.left;

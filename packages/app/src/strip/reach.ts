@@ -1,0 +1,41 @@
+import type { ScreenPoint } from "../canvas/viewport.ts";
+import type { Selection } from "../desk/selection.ts";
+import type { StripLayout } from "./layout.ts";
+import { bendsOf, endsOf, jointsOf, marksOf } from "./paint.ts";
+
+/** px. */
+const REACH = { mouse: 7, touch: 20 } as const;
+const ACROSS = 18;
+
+/** What lies under the pointer on the strip: joints and brackets before bends, bends before pieces. */
+export function reachStrip(strip: StripLayout, at: ScreenPoint, pointer: keyof typeof REACH): Selection | null {
+	if (Math.abs(at.top - strip.middle) > strip.measures.half + ACROSS) return null;
+	const within = REACH[pointer];
+	const joint = nearest(jointsOf(strip), at.left, within + 4);
+	if (joint !== null) return { kind: "joint", index: joint };
+	const bracket = nearest(marksOf(strip, "bracket"), at.left, within);
+	if (bracket !== null) return { kind: "bracket", index: bracket };
+	const bend = bendsOf(strip).find(({ left, right }) => at.left >= left - 2 && at.left <= right + 2);
+	if (bend !== undefined) return { kind: "bend", index: bend.corner };
+	const piece = strip.plan.pieces.findIndex((it, i) => {
+		const [left, right] = endsOf(strip, it, i);
+		return at.left >= left - within && at.left <= right + within;
+	});
+	return piece < 0 ? null : { kind: "piece", index: piece };
+}
+
+function nearest(
+	marks: readonly { readonly of: number; readonly left: number }[],
+	left: number,
+	within: number,
+): number | null {
+	let best: number | null = null;
+	let least = within;
+	for (const mark of marks) {
+		const away = Math.abs(mark.left - left);
+		if (away > least) continue;
+		best = mark.of;
+		least = away;
+	}
+	return best;
+}

@@ -1,0 +1,112 @@
+import { type RefObject, useEffect, useId, useRef, useState } from "react";
+import { desk, useDesk } from "../desk/desk.ts";
+import { createStripBoard, type StripBoard } from "./board.ts";
+import type { ReadFrom } from "./figures.ts";
+import "./strip.css";
+
+/** Screens so narrow that the strip stands in a page that scrolls under one finger. */
+const SCROLLING_PAGE = "(max-width: 719px)";
+
+const ENDS: readonly (readonly [ReadFrom, string])[] = [
+	["left", "left end"],
+	["right", "right end"],
+	["both", "both"],
+];
+
+const UNITS = { mm: "mm", cm: "cm", in: "inches" } as const;
+
+/** Every piece laid flat, with all marks read from its own cut ends. The heading always says from which. */
+export function Strip() {
+	const [from, setFrom] = useState<ReadFrom>("left");
+	const [shown, setShown] = useState({ whole: true, left: 0 });
+	const board = useRef<StripBoard>(null);
+	const frame = useRef<HTMLDivElement>(null);
+	const canvas = useRef<HTMLDivElement>(null);
+	const title = useId();
+	const group = useId();
+	const unit = useDesk((state) => UNITS[state.shown.display.length]);
+	const pieces = useDesk((state) => state.plans[state.bay]?.pieces.length ?? 0);
+	useStripBoard(board, frame, canvas, setShown);
+
+	function choose(end: ReadFrom): void {
+		setFrom(end);
+		board.current?.readFrom(end);
+	}
+
+	return (
+		<section className="strip" aria-labelledby={title}>
+			<div className="strip-head">
+				<h2 className="strip-title" id={title}>
+					<strong>Strip</strong>, {heading(from, unit, pieces)}
+					{shown.left > 0 ? `; ${shown.left} more when zoomed in` : ""}
+				</h2>
+				<div className="strip-tools">
+					{shown.whole ? null : (
+						<button type="button" className="plan-button" onClick={() => board.current?.fit()}>
+							Fit
+						</button>
+					)}
+					<fieldset className="strip-ends" aria-label="Read from">
+						{ENDS.map(([end, words]) => (
+							<label key={end} className="strip-end">
+								<input type="radio" name={group} value={end} checked={from === end} onChange={() => choose(end)} />
+								{words}
+							</label>
+						))}
+					</fieldset>
+				</div>
+			</div>
+			<div
+				ref={frame}
+				className="strip-board"
+				data-strip=""
+				data-from={from}
+				// Arrows go from bracket to bracket, plus and minus zoom.
+				role="application"
+				// biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes the keyboard
+				tabIndex={0}
+				aria-label={`Strip, ${heading(from, unit, pieces)}`}
+			>
+				<div ref={canvas} className="strip-canvas" aria-hidden="true" />
+				{pieces === 0 ? <p className="strip-none">No piece to cut: the track does not fit yet.</p> : null}
+			</div>
+		</section>
+	);
+}
+
+function useStripBoard(
+	board: RefObject<StripBoard | null>,
+	frame: RefObject<HTMLDivElement | null>,
+	canvas: RefObject<HTMLDivElement | null>,
+	setShown: (update: (before: { whole: boolean; left: number }) => { whole: boolean; left: number }) => void,
+): void {
+	useEffect(() => {
+		const element = frame.current;
+		if (!element || !canvas.current) return;
+		const page = matchMedia(SCROLLING_PAGE);
+		const readPage = () => {
+			element.dataset.scrolls = String(page.matches);
+		};
+		readPage();
+		page.addEventListener("change", readPage);
+		const made = createStripBoard(desk, {
+			frame: element,
+			canvas: canvas.current,
+			scrolls: () => page.matches,
+			shows: (whole, left) =>
+				setShown((before) => (before.whole === whole && before.left === left ? before : { whole, left })),
+		});
+		board.current = made;
+		return () => {
+			page.removeEventListener("change", readPage);
+			board.current = null;
+			made.destroy();
+		};
+	}, [board, frame, canvas, setShown]);
+}
+
+function heading(from: ReadFrom, unit: string, pieces: number): string {
+	const each = pieces > 1 ? "each piece" : "the piece";
+	if (from === "both") return `readings in ${unit}: upper from the left, lower from the right cut end of ${each}`;
+	return `readings in ${unit} from the ${from} cut end of ${each}`;
+}
