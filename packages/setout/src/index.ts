@@ -16,9 +16,10 @@ export { type CornerCard, cornerCard, type OddCorner, RIGHT_ANGLE_RULE } from ".
 export { type FindingCode, severities, severityOf } from "./finding/codes.ts";
 export { type Described, describe, type Wording } from "./finding/describe.ts";
 export type { Finding, Place, Remedy, RemedyAction, Severity } from "./finding/finding.ts";
+export { forJob } from "./finding/for-job.ts";
 export { cornerName, wallName } from "./finding/names.ts";
 export type { Bay, Obstacle, Opening, Wall } from "./job/bay-schema.ts";
-export { applyChange } from "./job/change.ts";
+export { applyChange, type Operation } from "./job/change.ts";
 export { readJobText, serialiseJob } from "./job/job-text.ts";
 export { jobJsonSchema } from "./job/json-schema.ts";
 export { parseLength } from "./job/length.ts";

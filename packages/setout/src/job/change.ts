@@ -1,4 +1,7 @@
 import { applyPatch, type Operation } from "rfc6902";
+
+export type { Operation };
+
 import { type Parsed, parseJob } from "./parse.ts";
 import { foundText, type Problem } from "./problem.ts";
 import type { Job } from "./schema.ts";

@@ -50,6 +50,11 @@ interface Range {
 
 export const OVER_ZERO: Range = { over: 0 };
 export const NOT_NEGATIVE: Range = { least: 0 };
+/** For what is counted out along a track: less would be thousands of brackets. */
+export const FROM_ONE: Range = { least: 1 };
+
+/** Longest length taken, mm: a kilometre, far beyond any bay and near enough to reckon with. */
+const LONGEST = 1_000_000;
 
 /** A finite number of `unit`. */
 export const amount = (unit: string, range: Range = {}): z.ZodNumber => limited(range, rangeText(unit, range));
@@ -60,9 +65,15 @@ export const amountOrNull = (unit: string, range: Range = {}): z.ZodDefault<z.Zo
 		.nullable()
 		.default(null);
 
-export const mm = (range: Range = {}): z.ZodNumber => amount("mm", range);
+export const mm = (range: Range = {}): z.ZodNumber => withinReach(limited(range, rangeText("mm", range)));
 
-export const mmOrNull = (range: Range = {}): z.ZodDefault<z.ZodNullable<z.ZodNumber>> => amountOrNull("mm", range);
+export const mmOrNull = (range: Range = {}): z.ZodDefault<z.ZodNullable<z.ZodNumber>> =>
+	withinReach(limited(range, `${rangeText("mm", range)}, or null`))
+		.nullable()
+		.default(null);
+
+const withinReach = (number: z.ZodNumber): z.ZodNumber =>
+	number.lte(LONGEST, { error: `at most ${LONGEST} mm` }).gte(-LONGEST, { error: `at least -${LONGEST} mm` });
 
 /** A place in a list, counted from 0. Whether the list is that long is for the reference checks. */
 export const index = (of: string): z.ZodInt => {

@@ -3,6 +3,7 @@ import {
 	amount,
 	amountOrNull,
 	type DeepReadonly,
+	FROM_ONE,
 	identifier,
 	list,
 	mm,
@@ -59,7 +60,7 @@ export const trackSystemSchema = record(
 			.describe("Outside size of the track's section, mm."),
 		bracket: record(
 			{
-				maxSpacing: mm(OVER_ZERO).describe("Greatest distance between brackets, mm along the centre line."),
+				maxSpacing: mm(FROM_ONE).describe("Greatest distance between brackets, mm along the centre line."),
 				endMax: mm(OVER_ZERO).default(100).describe("From the cut end of the track to its last bracket at most, mm."),
 				besideBendMax: mm(OVER_ZERO)
 					.default(100)
@@ -70,7 +71,7 @@ export const trackSystemSchema = record(
 				jointCompanion: mm(OVER_ZERO)
 					.default(150)
 					.describe("From a joint's bracket to its companion on each side, mm."),
-				width: mm(OVER_ZERO).default(30).describe("Along the track, mm."),
+				width: mm(FROM_ONE).default(30).describe("Along the track, mm."),
 				maxLoad: amountOrNull("kg", OVER_ZERO).describe(
 					"Greatest load on one bracket, kg; null = the leaflet states none.",
 				),
@@ -110,7 +111,7 @@ export const trackSystemSchema = record(
 			.default(0)
 			.describe("Straight track that a pair needs where its curtains meet, mm."),
 		massPerMetre: amount("kg", OVER_ZERO).default(0.3).describe("Track alone, kg for each metre."),
-		gliderSpacing: mm(OVER_ZERO).default(80).describe("Along a drawn curtain, mm."),
+		gliderSpacing: mm(FROM_ONE).default(80).describe("Along a drawn curtain, mm."),
 		packing: packingSchema,
 	},
 	"a track system",

@@ -52,12 +52,21 @@ const jointAt =
 	};
 
 /** Straights, clear of made bends, where a bracket can go too. */
-function jointRoom({ path }: FittedTrack, { joint }: TrackSystem, bracketRoom: readonly Interval[]): Interval[] {
+function jointRoom(
+	{ path }: FittedTrack,
+	{ joint, endTakeUp, bracket }: TrackSystem,
+	bracketRoom: readonly Interval[],
+): Interval[] {
 	const clear = joint?.clearOfBend ?? 0;
 	const bends = path.segments
 		.filter((segment): segment is Segment => segment.kind === "bend" && !segment.sprung)
 		.map(({ start, length }): Interval => [start - clear, start + length + clear]);
-	return subtract(bracketRoom, bends);
+	const least = endTakeUp + bracket.width;
+	const nearEnds: Interval[] = [
+		[0, least],
+		[path.length - least, path.length],
+	];
+	return subtract(bracketRoom, [...bends, ...nearEnds]);
 }
 
 function ownJoints(bay: Bay, track: FittedTrack, system: TrackSystem, room: readonly Interval[]): JointPlan {
