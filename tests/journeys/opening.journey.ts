@@ -1,15 +1,11 @@
-import { expect, test } from "@playwright/test";
+import { expect, test } from "./app.ts";
 
-test("the app opens without a complaint in the console", async ({ page }) => {
-	const complaints: string[] = [];
-	page.on("console", (message) => {
-		if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
-	});
-	page.on("pageerror", (error) => complaints.push(error.message));
-	page.on("requestfailed", (request) => complaints.push(`${request.url()} could not be loaded`));
+test("the app opens with a plain bay and every example to choose from", async ({ page }) => {
 	await page.goto("./");
 	await expect(page).toHaveTitle(/Baywright/);
-	await expect(page.locator("body")).not.toBeEmpty();
+	await expect(page.getByRole("heading", { level: 1 })).toHaveText("Baywright");
+	const bays = page.getByRole("listitem").getByRole("button");
+	await expect(bays).toHaveCount(9);
+	await expect(bays.first()).toHaveAccessibleName(/^A plain square bay/);
 	await page.waitForLoadState("networkidle");
-	expect(complaints).toEqual([]);
 });

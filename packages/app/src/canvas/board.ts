@@ -1,4 +1,5 @@
 import type { Bay, Finding } from "@baywright/setout";
+import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
 import type { Desk } from "../desk/desk.ts";
 import type { Selection } from "../desk/selection.ts";
@@ -26,7 +27,7 @@ export interface Board {
 export interface BoardPlace {
 	/** Takes keys and pointers, and carries the view as data-scale (px per mm), data-x and data-y (px of the plan's origin). */
 	readonly frame: HTMLElement;
-	readonly canvas: HTMLDivElement;
+	readonly stage: Konva.Stage;
 	/** What stands over the drawing at its lower right. */
 	readonly corner: HTMLElement;
 	readonly scale: HTMLElement;
@@ -41,7 +42,7 @@ const OUT_OF_SIGHT = 32;
 
 /** The plan on screen: everything between the store and the canvas, outside React. */
 export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
-	const { frame, canvas } = place;
+	const { frame, stage } = place;
 	const desk = store.getState;
 	const pen = document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D;
 	const { measure, forget } = createMeasure(pen);
@@ -58,7 +59,7 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 		settle: nudges.settle,
 		done,
 	});
-	const easel = createEasel(canvas, "plan", planLayers(picture, desk, hand.tip));
+	const easel = createEasel(stage, "plan", planLayers(picture, desk, hand.tip));
 	const gestures = readGestures(frame, hand, place.scrolls);
 	/** The view is as Fit left it, so that a change of size may fit again. */
 	let fitted = true;
@@ -223,7 +224,6 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 			sized.disconnect();
 			stopStore();
 			stopPalette();
-			easel.destroy();
 		},
 	};
 }

@@ -7,21 +7,23 @@ export interface LayerPlan {
 	readonly painters: readonly { readonly name: string; paint(pen: CanvasRenderingContext2D): void }[];
 }
 
-/** A stack of canvases with painters. Nothing of it is a React element: a drag draws without one render. */
+/** A stage's layers with painters on them. React put the layers there and knows nothing more: a drag draws without one render. */
 export interface Easel {
 	resize(size: Size): void;
 	/** Draws a layer anew with the next frame, however often it is asked. */
 	redraw(layer: string): void;
-	destroy(): void;
 }
 
-export function createEasel(container: HTMLDivElement, name: string, plans: readonly LayerPlan[]): Easel {
-	const stage = new Konva.Stage({ container, width: 1, height: 1, listening: false, id: name });
-	const layers = new Map<string, Konva.Layer>();
+/** Puts the painters on the layers of a stage made by `EaselStage`, which names each layer as its plan does. */
+export function createEasel(stage: Konva.Stage, name: string, plans: readonly LayerPlan[]): Easel {
+	// Not a property of the React element, which would make it the id of an element of the page as well.
+	stage.id(name);
+	const layers = new Map(plans.map((plan) => [plan.name, layerOf(stage, plan.name)]));
 	for (const plan of plans) {
-		const layer = new Konva.Layer({ listening: false, id: `${name}-${plan.name}` });
+		const layer = layers.get(plan.name);
+		layer?.id(`${name}-${plan.name}`);
 		for (const { name: shape, paint } of plan.painters) {
-			layer.add(
+			layer?.add(
 				new Konva.Shape({
 					id: `${name}-${shape}`,
 					listening: false,
@@ -29,8 +31,6 @@ export function createEasel(container: HTMLDivElement, name: string, plans: read
 				}),
 			);
 		}
-		stage.add(layer);
-		layers.set(plan.name, layer);
 	}
 	return {
 		resize({ width, height }) {
@@ -39,8 +39,11 @@ export function createEasel(container: HTMLDivElement, name: string, plans: read
 		redraw(layer) {
 			layers.get(layer)?.batchDraw();
 		},
-		destroy() {
-			stage.destroy();
-		},
 	};
+}
+
+function layerOf(stage: Konva.Stage, name: string): Konva.Layer {
+	const layer = stage.getLayers().find((each) => each.name() === name);
+	if (layer === undefined) throw new Error(`Broken invariant: the stage has no layer "${name}".`);
+	return layer;
 }

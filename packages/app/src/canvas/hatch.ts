@@ -24,23 +24,25 @@ export function hatchLines(polygon: readonly ScreenPoint[], style: HatchStyle, w
 	const origin = across(style.anchor);
 	const { low, high } = rangeToHatch(polygon, window, across);
 
+	const levels = polygon.map(across);
+	const along = polygon.map(down);
 	const lines: number[] = [];
+	const cuts: number[] = [];
 	const first = Math.ceil((low - origin) / style.spacing);
 	const last = Math.floor((high - origin) / style.spacing);
 	for (let k = first; k <= last; k++) {
 		const level = origin + k * style.spacing;
-		const cuts: number[] = [];
+		cuts.length = 0;
 		for (let i = 0; i < polygon.length; i++) {
-			const a = polygon[i] as ScreenPoint;
-			const b = polygon[(i + 1) % polygon.length] as ScreenPoint;
-			const atA = across(a);
-			const atB = across(b);
+			const next = i + 1 === polygon.length ? 0 : i + 1;
+			const atA = levels[i] as number;
+			const atB = levels[next] as number;
 			// Half open, so that a line through a corner is cut once.
 			if (atA <= level === atB <= level) continue;
 			const share = (level - atA) / (atB - atA);
-			cuts.push(down(a) + (down(b) - down(a)) * share);
+			cuts.push((along[i] as number) + ((along[next] as number) - (along[i] as number)) * share);
 		}
-		cuts.sort((p, q) => p - q);
+		if (cuts.length > 2 || (cuts[0] as number) > (cuts[1] as number)) cuts.sort((p, q) => p - q);
 		for (let i = 0; i + 1 < cuts.length; i += 2) {
 			const from = cuts[i] as number;
 			const to = cuts[i + 1] as number;

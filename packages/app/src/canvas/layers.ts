@@ -18,6 +18,9 @@ import { paintWalls } from "./paint/walls.ts";
 import type { Picture } from "./picture.ts";
 import type { Painter } from "./scene.ts";
 
+/** Bottom to top. */
+export const PLAN_LAYERS = ["sheet", "drawing", "live"] as const;
+
 /** The plan's layers: the sheet moves only with the view, the drawing with the bay, what is live with the pointer. */
 export function planLayers(picture: Picture, desk: () => Desk, tip: () => Tip | null): readonly LayerPlan[] {
 	const drawn = (name: string, painter: Painter) => ({

@@ -1,6 +1,9 @@
-import { useEffect, useId, useRef } from "react";
+import type Konva from "konva/lib/Core.js";
+import { useId, useLayoutEffect, useRef } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { type Board, createBoard } from "./board.ts";
+import { EaselStage } from "./easel-stage.tsx";
+import { PLAN_LAYERS } from "./layers.ts";
 import "./plan.css";
 
 /** Screens so narrow that the plan stands in a page that scrolls under one finger. */
@@ -11,7 +14,7 @@ const BUTTON_ZOOM = 1.4;
 /** The plan of the bay on the table. React makes the frame; all that is drawn in it goes from the store straight to the canvas. */
 export function Plan() {
 	const frame = useRef<HTMLDivElement>(null);
-	const canvas = useRef<HTMLDivElement>(null);
+	const stage = useRef<Konva.Stage>(null);
 	const corner = useRef<HTMLDivElement>(null);
 	const scale = useRef<HTMLSpanElement>(null);
 	const said = useRef<HTMLParagraphElement>(null);
@@ -19,8 +22,9 @@ export function Plan() {
 	const help = useId();
 	const name = useDesk(({ shown, bay }) => shown.bays[bay]?.name || `bay ${bay + 1}`);
 
-	useEffect(() => {
-		if (!frame.current || !canvas.current || !corner.current || !scale.current) return;
+	// A layout effect: it comes after the stage is made and is undone before the stage goes.
+	useLayoutEffect(() => {
+		if (!frame.current || !stage.current || !corner.current || !scale.current) return;
 		const page = matchMedia(SCROLLING_PAGE);
 		const element = frame.current;
 		const readPage = () => {
@@ -30,7 +34,7 @@ export function Plan() {
 		page.addEventListener("change", readPage);
 		const made = createBoard(desk, {
 			frame: element,
-			canvas: canvas.current,
+			stage: stage.current,
 			corner: corner.current,
 			scale: scale.current,
 			say: (text) => {
@@ -58,7 +62,9 @@ export function Plan() {
 			aria-label={`Plan of ${name}`}
 			aria-describedby={help}
 		>
-			<div ref={canvas} className="plan-canvas" aria-hidden="true" />
+			<div className="plan-canvas" aria-hidden="true">
+				<EaselStage ref={stage} layers={PLAN_LAYERS} />
+			</div>
 			<div ref={corner} className="plan-corner">
 				<button
 					type="button"

@@ -40,15 +40,24 @@ export function createMeasure(pen: CanvasRenderingContext2D): {
 	readonly forget: () => void;
 } {
 	const widths = new Map<string, number>();
+	/** Setting a canvas's font is dear even where it changes nothing. */
+	let set: Face | null = null;
 	const measure: Measure = (text, face) => {
 		const key = `${face} ${text}`;
 		const known = widths.get(key);
 		if (known !== undefined) return known;
-		pen.font = fontOf(face);
+		if (face !== set) {
+			pen.font = fontOf(face);
+			set = face;
+		}
 		const { width } = pen.measureText(text);
 		if (widths.size >= KEPT_WIDTHS) widths.clear();
 		widths.set(key, width);
 		return width;
 	};
-	return { measure, forget: () => widths.clear() };
+	const forget = () => {
+		widths.clear();
+		set = null;
+	};
+	return { measure, forget };
 }

@@ -1,8 +1,5 @@
-import type { applyChange, Job } from "@baywright/setout";
+import type { Job, Operation } from "@baywright/setout";
 import { withAngle, withRun } from "./walls.ts";
-
-/** One edit of a job (RFC 6902), paths from its root. */
-export type Operation = Parameters<typeof applyChange>[1][number];
 
 type Bay = Job["bays"][number];
 

@@ -1,7 +1,6 @@
-import { applyChange, type BayPlan, type Job, type PlanEffort, problemLine } from "@baywright/setout";
+import { applyChange, type BayPlan, type Job, type Operation, type PlanEffort, problemLine } from "@baywright/setout";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
-import type { Operation } from "./changes.ts";
 import { plainJob } from "./plain-job.ts";
 import { plansOf, WHILE_DRAGGING } from "./plans.ts";
 import type { Selection } from "./selection.ts";

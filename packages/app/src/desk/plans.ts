@@ -1,7 +1,7 @@
 import {
 	type Bay,
 	type BayPlan,
-	type Finding,
+	forJob,
 	type Job,
 	type Library,
 	libraryOf,
@@ -33,7 +33,8 @@ export function plansOf(job: Job, effort?: PlanEffort): readonly BayPlan[] {
 		const known = remembered.get(bay);
 		if (known?.library === library && known.index === index && (known.effort === effort || known.effort === undefined))
 			return known.plan;
-		const plan = fromJob(planBay(bay, library, effort), index);
+		const planned = planBay(bay, library, effort);
+		const plan = { ...planned, findings: planned.findings.map((finding) => forJob(finding, index, bay.id)) };
 		remembered.set(bay, { library, index, effort, plan });
 		return plan;
 	});
@@ -43,17 +44,4 @@ function libraryFor(job: Job): Library {
 	if (shelf === null || shelf.systems !== job.systems || shelf.region !== job.region)
 		shelf = { systems: job.systems, region: job.region, library: libraryOf(job) };
 	return shelf.library;
-}
-
-/** The plan with remedy paths from the root of the job, as they are applied here. */
-function fromJob(plan: BayPlan, bay: number): BayPlan {
-	const rooted = (finding: Finding): Finding => ({
-		...finding,
-		where: { bay: plan.id, ...finding.where },
-		remedies: finding.remedies.map((remedy) => ({
-			...remedy,
-			change: remedy.change.map((edit) => ({ ...edit, path: `/bays/${bay}${edit.path}` })),
-		})),
-	});
-	return { ...plan, findings: plan.findings.map(rooted) };
 }

@@ -49,6 +49,11 @@ export function useScreen<Part>(select: (screen: Screen) => Part): Part {
 	return useStore(screen, select);
 }
 
+/** Another bay on the table is seen from its top, however far down the page the one before was read. */
+export function toTop(): void {
+	window.scrollTo(0, 0);
+}
+
 const THEME_KEY = "baywright-theme";
 
 /** Puts the theme on the page and remembers it. */

@@ -2,7 +2,7 @@ import { type BayPlan, type CornerSetOut, formatAngle } from "@baywright/setout"
 import { Button } from "react-aria-components";
 import { setBendRadius } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
-import { planOnTable, useBay, useLength, usePlan } from "../desk/on-table.ts";
+import { bayOnTable, planOnTable, useBay, useLength, usePlan } from "../desk/on-table.ts";
 import { isSelected } from "../desk/selection.ts";
 import { angleOf } from "../desk/walls.ts";
 import { Figure } from "../fields/figure.tsx";
@@ -11,7 +11,6 @@ import { LengthField } from "../fields/length-field.tsx";
 /** One corner's figures; selected, also the field for its radius. */
 export function CornerRow({ corner }: { readonly corner: number }) {
 	const chosen = useDesk((state) => isSelected(state.selection, "corner", corner));
-	const angle = useBay((bay) => formatAngle(angleOf(bay.corners, corner)));
 	const set = useBay((bay) => bay.track.bends.some((bend) => bend.corner === corner));
 	const uneven = usePlan((plan) => isUneven(fittedAt(plan, corner)?.setBack));
 	const { select } = desk.getState();
@@ -25,7 +24,9 @@ export function CornerRow({ corner }: { readonly corner: number }) {
 						{corner}
 					</Button>
 				</th>
-				<td>{angle}</td>
+				<td>
+					<Figure of={(state) => angleOf(bayOnTable(state).corners, corner)} format={formatAngle} />
+				</td>
 				<td className={set ? "set" : "unset"}>
 					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />
 				</td>

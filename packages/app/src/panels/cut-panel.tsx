@@ -1,5 +1,5 @@
 import { desk, useDesk } from "../desk/desk.ts";
-import { planOnTable, useLength, usePlan } from "../desk/on-table.ts";
+import { planOnTable, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
 import { isSelected } from "../desk/selection.ts";
 import { Figure } from "../fields/figure.tsx";
 
@@ -28,10 +28,9 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 	const show = useLength();
 	const unit = useDesk((state) => state.shown.display.length);
 	const sd = usePlan((plan) => plan.pieces[index]?.sd ?? null);
-	const finished = usePlan((plan) => plan.pieces[index]?.finishedLength ?? 0);
 	const takenUp = usePlan((plan) => {
 		const piece = plan.pieces[index];
-		return piece ? piece.finishedLength - piece.cutLength : 0;
+		return piece ? Math.round((piece.finishedLength - piece.cutLength) * 1000) / 1000 : 0;
 	});
 	const { select, point } = desk.getState();
 	return (
@@ -51,7 +50,8 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 				{sd === null ? null : <span className="cut-sd">± {show(SURE * sd)} at 95 %</span>}
 				{takenUp < 0.05 ? null : (
 					<span className="cut-sd">
-						finished {show(finished)}, less {show(takenUp)} for end hardware
+						finished <Figure of={(state) => planOnTable(state).pieces[index]?.finishedLength} />, less {show(takenUp)}{" "}
+						for end hardware
 					</span>
 				)}
 			</button>
@@ -75,7 +75,7 @@ function NothingToCut() {
 
 function Buy() {
 	const show = useLength();
-	const stock = usePlan((plan) => plan.stock);
+	const stock = usePlanPart((plan) => plan.stock);
 	if (stock.buy.length === 0) return null;
 	const lengths = stock.buy.map(({ length, count }) => `${count} × ${show(length)}`).join(" and ");
 	return (

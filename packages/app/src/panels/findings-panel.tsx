@@ -1,13 +1,13 @@
 import { describe, type Finding, type Severity } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
-import { useBay, usePlan } from "../desk/on-table.ts";
+import { useBay, usePlanPart } from "../desk/on-table.ts";
 import { isSelected } from "../desk/selection.ts";
 import { SeverityMark } from "./severity-mark.tsx";
 
 /** Everything the plan must tell, gravest first, each with its cures. */
 export function FindingsPanel() {
-	const findings = usePlan((plan) => plan.findings);
+	const findings = usePlanPart((plan) => plan.findings);
 	const unit = useDesk((state) => state.shown.display.length);
 	const walls = useBay((bay) => bay.corners.length - 1);
 	const told = findings.map((finding, index) => ({ finding, index, words: describe(finding, { unit, walls }) }));

@@ -1,4 +1,5 @@
 import { desk, useDesk } from "../desk/desk.ts";
+import { toTop } from "../desk/screen.ts";
 
 /** The name of the bay on the table; where the job has several, a choice of them. */
 export function BaySwitch() {
@@ -13,7 +14,10 @@ export function BaySwitch() {
 			className="bay-switch"
 			aria-label="Bay"
 			value={bay}
-			onChange={(event) => desk.getState().showBay(Number(event.currentTarget.value))}
+			onChange={(event) => {
+				desk.getState().showBay(Number(event.currentTarget.value));
+				toTop();
+			}}
 		>
 			{bays.map((name, index) => (
 				// biome-ignore lint/suspicious/noArrayIndexKey: a bay is known by its place

@@ -1,6 +1,6 @@
 import { type Job, parseJob, problemLine } from "@baywright/setout";
 import { desk } from "../desk/desk.ts";
-import { screen } from "../desk/screen.ts";
+import { screen, toTop } from "../desk/screen.ts";
 import { openShelf, type Shelf, type Stored } from "./shelf.ts";
 import { listenToTabs, type Tabs } from "./tabs.ts";
 
@@ -71,6 +71,7 @@ export async function takeTheirs(): Promise<void> {
 		stored = desk.getState().job;
 		desk.getState().mark("saved");
 		screen.setState({ overtaken: false });
+		toTop();
 	} catch (cause) {
 		trouble(cause);
 	}
@@ -99,6 +100,7 @@ export async function replaceJob(job: Job, label: string, spare = false): Promis
 		desk.getState().restore(job);
 	}
 	screen.setState({ sheet: null });
+	toTop();
 }
 
 /** The jobs put aside, the latest first; those that this version cannot read are left out. */

@@ -1,4 +1,5 @@
 import type { BayPlan } from "@baywright/setout";
+import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
 import { createEasel } from "../canvas/easel.ts";
 import { type GestureHost, readGestures } from "../canvas/gestures.ts";
@@ -30,11 +31,15 @@ export interface StripBoard {
 
 export interface StripPlace {
 	readonly frame: HTMLElement;
+	/** Carries the drawing and gives it its size. */
 	readonly canvas: HTMLDivElement;
+	readonly stage: Konva.Stage;
 	scrolls(): boolean;
 	/** Whether all of the strip shows, and how many readings wait for more room. */
 	shows(whole: boolean, left: number): void;
 }
+
+export const STRIP_LAYERS = ["strip"] as const;
 
 const KEY_ZOOM = 1.4;
 
@@ -42,7 +47,10 @@ const KEY_ZOOM = 1.4;
 const ALL_BUT = 1.001;
 
 /** The strip on screen, outside React. */
-export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, scrolls, shows }: StripPlace): StripBoard {
+export function createStripBoard(
+	store: StoreApi<Desk>,
+	{ frame, canvas, stage, scrolls, shows }: StripPlace,
+): StripBoard {
 	const desk = store.getState;
 	const { measure, forget } = createMeasure(
 		document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D,
@@ -114,7 +122,7 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, scrolls
 	};
 	let pinched = 1;
 
-	const easel = createEasel(canvas, "strip", [
+	const easel = createEasel(stage, "strip", [
 		{
 			name: "strip",
 			painters: [
@@ -207,7 +215,6 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, scrolls
 			sized.disconnect();
 			stopStore();
 			stopPalette();
-			easel.destroy();
 		},
 	};
 }

@@ -54,6 +54,9 @@ const TIGHT: StripMeasures = { half: 7, leader: 11, title: 19, closer: 1.5 };
 const MOST_ROWS = 3;
 const EDGE = 3;
 
+/** px between readings and the sides of the drawing. */
+const SIDE = 12;
+
 export interface StripInput {
 	readonly plan: BayPlan;
 	readonly unit: LengthUnit;
@@ -81,8 +84,8 @@ function layWith(
 	const figures = stripFigures(plan, unit, from, place, measure);
 
 	const high =
-		Math.max(size.width, place({ piece: lengths.length - 1, mm: lengths.at(-1) ?? 0 }) + STRIP_MARGIN) - EDGE;
-	const low = Math.min(EDGE, view.left - STRIP_MARGIN + EDGE);
+		Math.max(size.width, place({ piece: lengths.length - 1, mm: lengths.at(-1) ?? 0 }) + STRIP_MARGIN) - SIDE;
+	const low = Math.min(SIDE, view.left - STRIP_MARGIN + SIDE);
 	const { half, leader, title, closer } = measures;
 	const line = lineHeight("name") - closer;
 	const rowHeight = from === "both" ? line + lineHeight("small") : line;

@@ -1,6 +1,8 @@
-import { type RefObject, useEffect, useId, useRef, useState } from "react";
+import type Konva from "konva/lib/Core.js";
+import { type RefObject, useId, useLayoutEffect, useRef, useState } from "react";
+import { EaselStage } from "../canvas/easel-stage.tsx";
 import { desk, useDesk } from "../desk/desk.ts";
-import { createStripBoard, type StripBoard } from "./board.ts";
+import { createStripBoard, STRIP_LAYERS, type StripBoard } from "./board.ts";
 import type { ReadFrom } from "./figures.ts";
 import "./strip.css";
 
@@ -22,11 +24,12 @@ export function Strip() {
 	const board = useRef<StripBoard>(null);
 	const frame = useRef<HTMLDivElement>(null);
 	const canvas = useRef<HTMLDivElement>(null);
+	const stage = useRef<Konva.Stage>(null);
 	const title = useId();
 	const group = useId();
 	const unit = useDesk((state) => UNITS[state.shown.display.length]);
 	const pieces = useDesk((state) => state.plans[state.bay]?.pieces.length ?? 0);
-	useStripBoard(board, frame, canvas, setShown);
+	useStripBoard(board, frame, canvas, stage, setShown);
 
 	function choose(end: ReadFrom): void {
 		setFrom(end);
@@ -67,7 +70,9 @@ export function Strip() {
 				tabIndex={0}
 				aria-label={`Strip, ${heading(from, unit, pieces)}`}
 			>
-				<div ref={canvas} className="strip-canvas" aria-hidden="true" />
+				<div ref={canvas} className="strip-canvas" aria-hidden="true">
+					<EaselStage ref={stage} layers={STRIP_LAYERS} />
+				</div>
 				{pieces === 0 ? <p className="strip-none">No piece to cut: the track does not fit yet.</p> : null}
 			</div>
 		</section>
@@ -78,11 +83,13 @@ function useStripBoard(
 	board: RefObject<StripBoard | null>,
 	frame: RefObject<HTMLDivElement | null>,
 	canvas: RefObject<HTMLDivElement | null>,
+	stage: RefObject<Konva.Stage | null>,
 	setShown: (update: (before: { whole: boolean; left: number }) => { whole: boolean; left: number }) => void,
 ): void {
-	useEffect(() => {
+	// A layout effect: it comes after the stage is made and is undone before the stage goes.
+	useLayoutEffect(() => {
 		const element = frame.current;
-		if (!element || !canvas.current) return;
+		if (!element || !canvas.current || !stage.current) return;
 		const page = matchMedia(SCROLLING_PAGE);
 		const readPage = () => {
 			element.dataset.scrolls = String(page.matches);
@@ -92,6 +99,7 @@ function useStripBoard(
 		const made = createStripBoard(desk, {
 			frame: element,
 			canvas: canvas.current,
+			stage: stage.current,
 			scrolls: () => page.matches,
 			shows: (whole, left) =>
 				setShown((before) => (before.whole === whole && before.left === left ? before : { whole, left })),
@@ -102,7 +110,7 @@ function useStripBoard(
 			board.current = null;
 			made.destroy();
 		};
-	}, [board, frame, canvas, setShown]);
+	}, [board, frame, canvas, stage, setShown]);
 }
 
 function heading(from: ReadFrom, unit: string, pieces: number): string {

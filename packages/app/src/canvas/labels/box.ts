@@ -28,6 +28,8 @@ export interface Spot {
 
 /** Whether two boxes share any point; boxes that only touch do not. */
 export function boxesOverlap(a: Box, b: Box): boolean {
+	const reach = a.halfWidth + a.halfHeight + b.halfWidth + b.halfHeight;
+	if (Math.abs(a.left - b.left) >= reach || Math.abs(a.top - b.top) >= reach) return false;
 	return !apartAlong(a, b, a.turn) && !apartAlong(a, b, b.turn);
 }
 
@@ -80,10 +82,13 @@ function apartAlong(a: Box, b: Box, turn: number): boolean {
 	const sin = Math.sin(turn);
 	const left = b.left - a.left;
 	const top = b.top - a.top;
-	const reachA = extentOf({ ...a, turn: a.turn - turn });
-	const reachB = extentOf({ ...b, turn: b.turn - turn });
 	return (
-		Math.abs(left * cos + top * sin) >= reachA.width + reachB.width ||
-		Math.abs(top * cos - left * sin) >= reachA.height + reachB.height
+		Math.abs(left * cos + top * sin) >= reachAlong(a, turn) + reachAlong(b, turn) ||
+		Math.abs(top * cos - left * sin) >= reachAlong(a, turn + Math.PI / 2) + reachAlong(b, turn + Math.PI / 2)
 	);
+}
+
+/** Half the length of a box's shadow on a line in direction `turn`. */
+function reachAlong({ halfWidth, halfHeight, turn }: Box, direction: number): number {
+	return halfWidth * Math.abs(Math.cos(turn - direction)) + halfHeight * Math.abs(Math.sin(turn - direction));
 }

@@ -6,7 +6,9 @@ export interface Line {
 }
 
 /** The part of a line on screen, `margin` px in from its edges (or out, where negative); null where none is. Liang and Barsky's way. */
-export function clipLine({ from, to }: Line, size: Size, margin: number): Line | null {
+export function clipLine(line: Line, size: Size, margin: number): Line | null {
+	const { from, to } = line;
+	if (within(from, size, margin) && within(to, size, margin)) return line;
 	const left = to.left - from.left;
 	const top = to.top - from.top;
 	let enters = 0;
@@ -27,3 +29,6 @@ export function clipLine({ from, to }: Line, size: Size, margin: number): Line |
 	const at = (share: number): ScreenPoint => ({ left: from.left + left * share, top: from.top + top * share });
 	return { from: enters > 0 ? at(enters) : from, to: leaves < 1 ? at(leaves) : to };
 }
+
+const within = ({ left, top }: ScreenPoint, { width, height }: Size, margin: number): boolean =>
+	left >= margin && top >= margin && left <= width - margin && top <= height - margin;

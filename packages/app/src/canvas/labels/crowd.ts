@@ -19,24 +19,22 @@ export function createCrowd(): Crowd {
 	const cells = new Map<number, Thing[]>();
 
 	function put(thing: Thing, left: number, top: number, right: number, bottom: number): void {
-		for (const key of keys(left, top, right, bottom)) {
+		overCells(left, top, right, bottom, (key) => {
 			const cell = cells.get(key);
 			if (cell === undefined) cells.set(key, [thing]);
 			else cell.push(thing);
-		}
+			return false;
+		});
 	}
 
 	/** A long stroke goes in bit by bit: its upright rectangle would fill half the screen. */
 	function putStroke(stroke: Stroke): void {
-		for (const { left, top, right, bottom } of bits(stroke)) put({ kind: "stroke", stroke }, left, top, right, bottom);
+		const thing: Thing = { kind: "stroke", stroke };
+		for (const { left, top, right, bottom } of bits(stroke)) put(thing, left, top, right, bottom);
 	}
 
 	function some(left: number, top: number, right: number, bottom: number, hit: (thing: Thing) => boolean): boolean {
-		for (const key of keys(left, top, right, bottom)) {
-			const cell = cells.get(key);
-			if (cell?.some(hit)) return true;
-		}
-		return false;
+		return overCells(left, top, right, bottom, (key) => cells.get(key)?.some(hit) ?? false);
 	}
 
 	return {
@@ -94,7 +92,12 @@ function bits({ from, to, half }: Stroke): Upright[] {
 /** Cells are numbered row by row; rows are longer than any screen. */
 const ROW = 100_003;
 
-function* keys(left: number, top: number, right: number, bottom: number): Generator<number> {
-	for (let row = Math.floor(top / CELL); row <= Math.floor(bottom / CELL); row++)
-		for (let column = Math.floor(left / CELL); column <= Math.floor(right / CELL); column++) yield row * ROW + column;
+/** Goes through the cells under a rectangle until `visit` says true; whether it did. */
+function overCells(left: number, top: number, right: number, bottom: number, visit: (key: number) => boolean): boolean {
+	const lastRow = Math.floor(bottom / CELL);
+	const lastColumn = Math.floor(right / CELL);
+	for (let row = Math.floor(top / CELL); row <= lastRow; row++)
+		for (let column = Math.floor(left / CELL); column <= lastColumn; column++)
+			if (visit(row * ROW + column)) return true;
+	return false;
 }

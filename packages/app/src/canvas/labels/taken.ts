@@ -75,10 +75,17 @@ function addTrack({ plan, bay, view }: Scene, path: TrackPath, add: Add): void {
 }
 
 function stopsBetween(path: TrackPath, from: number, to: number): number[] {
-	const stops = path.segments.flatMap((segment) =>
-		Array.from({ length: stepsOf(segment) }, (_, i) => segment.start + (segment.length * i) / stepsOf(segment)),
-	);
-	return [from, ...stops.filter((station) => station > from && station < to), to];
+	const stops = [from];
+	for (const segment of path.segments) {
+		if (segment.start >= to || segment.start + segment.length <= from) continue;
+		const steps = stepsOf(segment);
+		for (let i = 0; i < steps; i++) {
+			const station = segment.start + (segment.length * i) / steps;
+			if (station > from && station < to) stops.push(station);
+		}
+	}
+	stops.push(to);
+	return stops;
 }
 
 const stepsOf = (segment: Segment): number =>

@@ -1,5 +1,5 @@
-import { formatAngle, formatLength, wallName } from "@baywright/setout";
-import { type Operation, setAngle, setBendRadius } from "../../desk/changes.ts";
+import { formatAngle, formatLength, type Operation, wallName } from "@baywright/setout";
+import { setAngle, setBendRadius } from "../../desk/changes.ts";
 import type { Desk } from "../../desk/desk.ts";
 import { bayOnTable, planOnTable } from "../../desk/on-table.ts";
 import { angleOf } from "../../desk/walls.ts";

@@ -1,0 +1,61 @@
+import type { Page } from "@playwright/test";
+import { cornerRow, cut, expect, settled, test } from "./app.ts";
+import { bend, cutLength, isClearOfHalf, tape, whole } from "./by-hand.ts";
+
+// The plain bay: light corded track from end to end.
+const plain: readonly [number, number][] = [
+	[0, 0],
+	[0, 700],
+	[1800, 700],
+	[1800, 0],
+];
+
+test("without a mouse, from first use to a corner moved and moved back", async ({ page }) => {
+	await page.goto("./");
+	await expect(page.getByRole("button", { name: /^A plain square bay/ })).toBeVisible();
+	await tabTo(page, "A plain square bay");
+	await page.keyboard.press("Enter");
+	await expect(page.getByRole("textbox", { name: "Title of the job" })).toHaveValue("New job");
+	await settled(page);
+	const before = trackCut(plain, 700);
+	await expect(cut(page)).toHaveText(whole(before));
+
+	await tabTo(page, "Plan of Bay");
+	// The fields on the way chose their walls: let go, then walk to corner 0, the left wall, corner 1.
+	await page.keyboard.press("Escape");
+	for (let i = 0; i < 3; i++) await page.keyboard.press("Tab");
+	for (let i = 0; i < 3; i++) await page.keyboard.press("Shift+ArrowLeft");
+	for (let i = 0; i < 4; i++) await page.keyboard.press("ArrowUp");
+
+	const corners = plain.map((at, i): [number, number] => (i === 1 ? [-30, 704] : [at[0], at[1]]));
+	const after = trackCut(corners, 700);
+	const angle = tape(corners).angles[0] as number;
+	const { setBack, sweep } = bend(angle, 40, 310);
+	for (const figure of [before, after, setBack, sweep]) expect(isClearOfHalf(figure)).toBe(true);
+	await expect(cut(page)).toHaveText(whole(after));
+	await expect(cornerRow(page, 1)).toContainText([`${angle.toFixed(1)}°`, "310", whole(setBack), whole(sweep)]);
+
+	// However many presses, one step.
+	await page.keyboard.press("Control+z");
+	await expect(cut(page)).toHaveText(whole(before));
+	await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+	await page.keyboard.press("Control+Shift+z");
+	await expect(cut(page)).toHaveText(whole(after));
+});
+
+function trackCut(corners: readonly [number, number][], end: number): number {
+	return cutLength(tape(corners), { projection: 40, radius: 310, start: 0, end, takeUp: 200 });
+}
+
+/** Presses Tab until what is named so has the focus. */
+async function tabTo(page: Page, name: string): Promise<void> {
+	for (let presses = 0; presses < 60; presses++) {
+		await page.keyboard.press("Tab");
+		const focused = await page.evaluate(() => {
+			const { activeElement } = document;
+			return activeElement?.getAttribute("aria-label") ?? activeElement?.textContent ?? "";
+		});
+		if (focused.startsWith(name)) return;
+	}
+	throw new Error(`Tab never reached ${name}`);
+}

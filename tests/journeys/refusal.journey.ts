@@ -1,0 +1,27 @@
+import { cornerRow, cut, exampleFile, expect, openExample, test } from "./app.ts";
+import { bend, cutLength, isClearOfHalf, tape, whole } from "./by-hand.ts";
+
+test("the impossible bay says by how much, and its cure gives a cut length", async ({ page }) => {
+	await openExample(page, "The Pepperpot");
+	const walls = tape(exampleFile("pepperpot").bays[0].corners);
+	// Light corded: projection 40, least radius 225, 40 mm straight beside each bend.
+	const tightest = walls.angles.map((angle) => bend(angle, 40, 225).setBack);
+	const needed = tightest.reduce((sum, setBack) => sum + setBack, 2 * 40);
+	const front = walls.runs[1] as number;
+	const findings = page.getByRole("region", { name: "Findings" });
+	await expect(findings).toContainText("1 refusal");
+	await expect(findings).toContainText(`${whole(front)} mm long`);
+	await expect(findings).toContainText(`${whole(needed)} mm, ${whole(needed - front)} mm more`);
+	await expect(cut(page)).toHaveText("Do not cut");
+	await expect(cornerRow(page, 1)).toContainText(["112.0°", "–", "–", "–", "–"]);
+
+	await findings.getByRole("button", { name: "Use Flexible" }).click();
+	// Flexible: projection 40, radius 150, nothing taken up at the ends.
+	const byHand = cutLength(walls, { projection: 40, radius: 150, start: 40, end: 660, takeUp: 0 });
+	expect(isClearOfHalf(byHand)).toBe(true);
+	await expect(cut(page)).toHaveText(whole(byHand));
+	await expect(findings).not.toContainText("refusal");
+
+	await page.getByRole("button", { name: "Undo: Use Flexible" }).click();
+	await expect(cut(page)).toHaveText("Do not cut");
+});
