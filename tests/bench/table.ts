@@ -4,6 +4,7 @@ export function median(run: () => unknown, budget = 300): number {
 	return repeat(run, budget);
 }
 
+/** Keeps the measured work from being optimised away. */
 let sink: unknown;
 
 function repeat(run: () => unknown, budget: number): number {
@@ -20,11 +21,9 @@ function repeat(run: () => unknown, budget: number): number {
 function timed(run: () => unknown, batch: number): number {
 	const from = performance.now();
 	for (let i = 0; i < batch; i++) sink = run();
+	if (sink === undefined) throw new Error("Broken invariant: the measured work came to nothing.");
 	return (performance.now() - from) / batch;
 }
-
-/** Keeps the measured work from being optimised away. */
-export const last = (): unknown => sink;
 
 /** Exponent of growth: slope of log time over log size, least squares. */
 export function growth(sizes: readonly number[], times: readonly number[]): number {

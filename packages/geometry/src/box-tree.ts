@@ -44,7 +44,7 @@ function join(boxes: Float64Array, into: number, a: number, b: number): void {
 }
 
 /** Squared gap between a box of the tree and the box at `offset` of `others`; 0 where they touch. */
-export function gapSquared(boxes: Float64Array, box: number, others: Float64Array, offset: number): number {
+function gapSquared(boxes: Float64Array, box: number, others: Float64Array, offset: number): number {
 	const b = 4 * box;
 	const dx = Math.max(
 		(boxes[b] as number) - (others[offset + 2] as number),

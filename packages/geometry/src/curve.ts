@@ -45,7 +45,7 @@ export function approach(a: Curve, b: Curve): Approach {
 }
 
 /** The point of a curve nearest to `p`. */
-export function nearestOn(curve: Curve, p: Point): Point {
+function nearestOn(curve: Curve, p: Point): Point {
 	const { from, to, centre, radius } = curve;
 	if (centre === undefined || radius === undefined) {
 		const dx = to.x - from.x;

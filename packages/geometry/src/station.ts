@@ -33,7 +33,7 @@ export function segmentAt({ segments }: TrackPath, station: number): number {
 }
 
 /** The point `along` mm into a segment. */
-export function pointOn(segment: Segment, along: number): Point {
+function pointOn(segment: Segment, along: number): Point {
 	if (segment.kind === "straight") {
 		const share = along / segment.length;
 		return {
@@ -51,7 +51,7 @@ export function pointOn(segment: Segment, along: number): Point {
 }
 
 /** Heading `along` mm into a segment. */
-export function headingOn(segment: Segment, along: number): Radians {
+function headingOn(segment: Segment, along: number): Radians {
 	if (segment.kind === "straight") return segment.heading;
 	return radians(segment.heading - Math.sign(segment.turn) * (along / segment.radius));
 }

@@ -68,7 +68,7 @@ function stationsOfMarks({ path }: FittedTrack, joints: readonly Joint[], bracke
 }
 
 /** A … Z, AA, AB … */
-export function pieceName(index: number): string {
+function pieceName(index: number): string {
 	const letter = String.fromCharCode(65 + (index % 26));
 	return index < 26 ? letter : pieceName(Math.floor(index / 26) - 1) + letter;
 }

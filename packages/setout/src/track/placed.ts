@@ -20,7 +20,7 @@ export interface Need {
 const SLACK = 1e-6;
 
 /** Index of the first bracket of a sorted row at or after a station. */
-export function firstAtOrAfter(row: readonly Placed[], station: number): number {
+function firstAtOrAfter(row: readonly Placed[], station: number): number {
 	let low = 0;
 	let high = row.length;
 	while (low < high) {
