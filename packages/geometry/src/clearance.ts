@@ -1,6 +1,7 @@
 import { type BoxTree, boxTree, visitWithin } from "./box-tree.ts";
 import type { WallChain } from "./chain.ts";
 import { approach, type Curve, writeBox } from "./curve.ts";
+import { faceCurve } from "./face.ts";
 import type { Segment, TrackPath } from "./path.ts";
 import type { Point } from "./point.ts";
 import { nearestStation } from "./station.ts";
@@ -17,8 +18,8 @@ export function indexCurves(curves: readonly Curve[]): CurveIndex {
 }
 
 /** The wall faces: curve i is wall i. */
-export function indexWalls({ corners, walls }: WallChain): CurveIndex {
-	return indexCurves(walls.map((_, wall) => ({ from: corners[wall] as Point, to: corners[wall + 1] as Point })));
+export function indexWalls(chain: WallChain): CurveIndex {
+	return indexCurves(chain.walls.map((_, wall) => faceCurve(chain, wall)));
 }
 
 /** Where the centre line comes near one of the stretches. Lengths mm. */

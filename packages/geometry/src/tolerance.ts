@@ -30,3 +30,6 @@ export const GREATEST_COORDINATE = 100_000;
 
 /** Stretches of path closer together than this along the path (mm) are joined, not crossing: no loop is so short. */
 export const LOOP = 1;
+
+/** A wall that bows by less than this (mm) is straight: below what a tape can tell, and its arc would be too flat to reckon with. */
+export const NO_RISE = 0.05;
