@@ -56,9 +56,7 @@ export function reverseBetween(
 		const reverse = startingAt(chain, projections, first, radii, straight, at);
 		if (reverse === null) return null;
 		const stretches = [reverse.before, reverse.between, reverse.after];
-		const isClear = faces.every((face) =>
-			stretches.every((stretch) => approach(stretch, face).distance >= clearance),
-		);
+		const isClear = faces.every((face) => stretches.every((stretch) => approach(stretch, face).distance >= clearance));
 		return isClear ? reverse : null;
 	};
 	const length = (chain.walls[first - 1] as WallFace).length;

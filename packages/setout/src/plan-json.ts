@@ -21,6 +21,7 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 			sweep,
 			cornerGap,
 		})),
+		bridged: plan.bridged,
 		brackets: plan.brackets.map((bracket) => ({ ...bracket, at: pair(bracket.at) })),
 		joints: plan.joints,
 		pieces: plan.pieces.map((piece) => ({

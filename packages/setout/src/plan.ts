@@ -8,6 +8,7 @@ import type { Bay } from "./job/bay-schema.ts";
 import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
 import { wallFaces } from "./survey/wall-faces.ts";
+import { bridgedFacets } from "./track/bend-spans.ts";
 import { bracketRoom } from "./track/bracket-room.ts";
 import { placeBrackets } from "./track/brackets.ts";
 import { cornersOf } from "./track/corners.ts";
@@ -43,6 +44,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		height,
 		path: null,
 		corners: [],
+		bridged: [],
 		brackets: [],
 		joints: [],
 		pieces: [],
@@ -77,6 +79,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		height,
 		path: track.path,
 		corners: cornersOf(track),
+		bridged: bridgedFacets(track),
 		brackets,
 		joints,
 		pieces,

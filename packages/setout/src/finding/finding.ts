@@ -44,6 +44,8 @@ export type RemedyAction =
 	| "track-to-end-of-bay"
 	| "set-wall-projection"
 	| "set-projection"
+	| "set-rise"
+	| "end-at-corner"
 	| "set-radius"
 	| "release-radius"
 	| "release-all-radii"

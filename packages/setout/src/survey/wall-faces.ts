@@ -6,7 +6,7 @@ import {
 	type WallChain,
 	wallCrossings,
 } from "@baywright/geometry";
-import type { Finding } from "../finding/finding.ts";
+import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 
 export interface WallFaces {
@@ -40,10 +40,26 @@ function chainFinding(fault: ChainFault): Finding {
 			return of("coordinate-out-of-range", { corner: fault.corner }, { coordinate: fault.coordinate });
 		case "wall-too-short":
 			return of("wall-too-short", { wall: fault.wall }, { length: fault.length });
+		case "bow-too-deep":
+			return {
+				code: "bow-too-deep",
+				where: { wall: fault.wall },
+				figures: { rise: fault.rise, greatest: fault.greatest },
+				remedies: [flatterBow(fault.wall, fault.rise, fault.greatest)],
+			};
 		case "corner-folded":
 			return of("corner-folded", { corner: fault.corner }, { angle: fault.angle });
 	}
 }
+
+const flatterBow = (wall: number, rise: number, greatest: number): Remedy => {
+	const value = Math.sign(rise) * Math.floor(greatest);
+	return {
+		action: "set-rise",
+		figures: { wall, rise: value },
+		change: [{ op: "replace", path: `/walls/${wall}/rise`, value }],
+	};
+};
 
 const crossingFinding = ({ first, second, at }: Crossing): Finding => ({
 	code: "walls-cross",

@@ -12,7 +12,7 @@ import { endsOf, fitRuleOf, projectionsOf } from "./track-rule.ts";
 
 /** Fits the bay's track to its wall faces. */
 export function fitBay(bay: Bay, chain: WallChain, system: TrackSystem): Outcome<FittedTrack, FitFault> {
-	const lengths = chain.walls.map(({ length }: WallFace) => length);
+	const lengths = chain.walls.map(({ faceLength }: WallFace) => faceLength);
 	return fitTrack(chain, projectionsOf(bay, system), endsOf(bay, lengths), fitRuleOf(bay, system));
 }
 

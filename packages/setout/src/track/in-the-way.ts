@@ -1,13 +1,14 @@
 import {
 	type Curve,
 	type FittedTrack,
+	footOnFace,
 	indexCurves,
 	indexWalls,
 	type Nearness,
 	nearerThan,
 	type Point,
 	pathCrossings,
-	step,
+	pointOffFace,
 	type WallFace,
 } from "@baywright/geometry";
 import type { Finding, Remedy } from "../finding/finding.ts";
@@ -77,19 +78,24 @@ function nearestTo(obstacle: Obstacle, track: FittedTrack, { clearance }: TrackS
 
 /** The three sides of an obstacle that stand off its wall. */
 function outline({ wall, from, to, depth }: Obstacle, { chain }: FittedTrack): Curve[] {
-	const { ux, uy } = chain.walls[wall] as WallFace;
-	const corner = chain.corners[wall] as Point;
-	const at = (along: number, off: number) => step(corner, ux, uy, along, off);
-	const round = [at(from, 0), at(from, depth), at(to, depth), at(to, 0)];
-	return round.slice(1).map((end, i) => ({ from: round[i] as Point, to: end }));
+	const at = (along: number, off: number) => pointOffFace(chain, wall, along, off);
+	const front: Curve = { from: at(from, depth), to: at(to, depth) };
+	const { bow } = chain.walls[wall] as WallFace;
+	const side = Math.sign(bow?.turn ?? 0);
+	const bowed =
+		bow === null
+			? {}
+			: { centre: bow.centre, radius: bow.radius - side * depth, turn: (side * (to - from)) / bow.radius };
+	return [
+		{ from: at(from, 0), to: at(from, depth) },
+		{ ...front, ...bowed },
+		{ from: at(to, depth), to: at(to, 0) },
+	];
 }
 
 function isInside(p: Point, { wall, from, to, depth }: Obstacle, { chain }: FittedTrack): boolean {
-	const { ux, uy } = chain.walls[wall] as WallFace;
-	const corner = chain.corners[wall] as Point;
-	const along = (p.x - corner.x) * ux + (p.y - corner.y) * uy;
-	const off = (p.x - corner.x) * uy - (p.y - corner.y) * ux;
-	return along >= from && along <= to && off >= 0 && off <= depth;
+	const { at, off } = footOnFace(chain, wall, p);
+	return at >= from && at <= to && off >= 0 && off <= depth;
 }
 
 /** As much projection as clears the obstacle on its own wall, where the system has it and the track then fits. */

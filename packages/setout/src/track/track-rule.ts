@@ -24,6 +24,7 @@ export function fitRuleOf({ track }: Bay, system: TrackSystem): FitRule {
 		preferredRadius: track.radius ?? system.preferredRadius,
 		straightBesideBend: system.straightBesideBend,
 		endStraight: system.endTakeUp,
+		clearance: system.clearance,
 		setRadii: new Map(track.bends.map(({ corner, radius }) => [corner, radius])),
 	};
 }
