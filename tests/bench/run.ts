@@ -28,6 +28,7 @@ function benchFit(): void {
 		preferredRadius: radius,
 		straightBesideBend: 0,
 		endStraight: 0,
+		clearance: 0,
 		setRadii: new Map(),
 	};
 	const times = SIZES.map((walls) => {

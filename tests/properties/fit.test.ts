@@ -179,8 +179,8 @@ describe("refusals are true", () => {
 /** Legs by the oracle, where the track has such legs at all and no turn is too slight for an intersection of lines. */
 function independentLegs(bay: Bay, plan: BayPlan) {
 	if (plan.chain === null) return null;
-	const early = ["walls-cross", "end-off-wall", "ends-reversed", "external-corner-not-fitted"];
-	const more = ["bowed-wall-not-fitted", "projection-change-at-slight-turn"];
+	const early = ["walls-cross", "end-off-wall", "ends-reversed"];
+	const more = ["projection-change-at-slight-turn"];
 	if (plan.findings.some(({ code }) => [...early, ...more].includes(code))) return null;
 	const { start, end } = endsOf(bay, plan.chain);
 	const turns = plan.chain.turns.slice(start.wall + 1, end.wall + 1);

@@ -41,6 +41,7 @@ function layOut(lengths: readonly number[], turns: readonly number[], radii: rea
 			preferredRadius: least,
 			straightBesideBend: 0,
 			endStraight: 0,
+			clearance: 0,
 			setRadii: new Map(radii.map((radius, i) => [i + 1, radius])),
 		},
 	);

@@ -11,7 +11,7 @@ export interface BendRow {
 	/** Radius that each bend would have with room to spare; ≥ least. Equal to least where the radius is fixed. */
 	readonly goal: readonly number[];
 	/** Bends whose tangents do not simply grow with the radius (beside bowed walls), and what they take. */
-	readonly curved: ReadonlyMap<number, Taking>;
+	readonly curved?: ReadonlyMap<number, Taking>;
 }
 
 /** Track that a bend of a given radius takes from its left and its right leg; grows with the radius; null where there is no bend so wide. */
@@ -49,7 +49,7 @@ export function greatestRadius(row: BendRow, others: readonly number[], bend: nu
 	const { room, slope, curved } = row;
 	const left = at(room, bend) - (bend > 0 ? takes(row, bend - 1, at(others, bend - 1), 1) : 0);
 	const right = at(room, bend + 1) - (bend + 1 < slope.length ? takes(row, bend + 1, at(others, bend + 1), 0) : 0);
-	if (!curved.has(bend)) return Math.min(left, right) / at(slope, bend);
+	if (!curved?.has(bend)) return Math.min(left, right) / at(slope, bend);
 	return widest((radius) => takes(row, bend, radius, 0) <= left && takes(row, bend, radius, 1) <= right);
 }
 
@@ -86,7 +86,7 @@ function fill(row: BendRow): number[] {
 		if (spareAtGoal >= 0) return Number.POSITIVE_INFINITY;
 		const spareAtLeast = at(room, leg) - taken(leg, 0);
 		if (spareAtLeast <= 0) return 0;
-		const bendsOut = (leg > 0 && curved.has(leg - 1)) || (leg < bends && curved.has(leg));
+		const bendsOut = (leg > 0 && curved?.has(leg - 1)) || (leg < bends && curved?.has(leg));
 		if (!bendsOut) return spareAtLeast / (spareAtLeast - spareAtGoal);
 		let low = 0;
 		let high = 1;
@@ -133,7 +133,7 @@ export function tangents(row: BendRow, radii: readonly number[], leg: number): n
 
 /** Track that a bend takes from its left (0) or right (1) leg; infinite where there is no bend so wide. */
 function takes({ slope, curved }: BendRow, bend: number, radius: number, side: 0 | 1): number {
-	const taking = curved.size === 0 ? undefined : curved.get(bend);
+	const taking = curved === undefined || curved.size === 0 ? undefined : curved.get(bend);
 	if (taking === undefined) return at(slope, bend) * radius;
 	return taking(radius)?.[side] ?? Number.POSITIVE_INFINITY;
 }

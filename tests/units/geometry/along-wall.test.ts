@@ -27,6 +27,7 @@ const tracks = fc
 				preferredRadius: 400,
 				straightBesideBend: 0,
 				endStraight: 0,
+				clearance: 0,
 				setRadii: new Map(),
 			},
 		);

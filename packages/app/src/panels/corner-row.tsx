@@ -30,11 +30,11 @@ export function CornerRow({ corner }: { readonly corner: number }) {
 					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />
 				</td>
 				<td>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0]} />
+					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0] ?? undefined} />
 					{uneven ? (
 						<>
 							<span className="hidden"> on the left, on the right </span>
-							<Figure className="under" of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1]} />
+							<Figure className="under" of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1] ?? undefined} />
 						</>
 					) : null}
 				</td>
@@ -95,6 +95,7 @@ function fittedAt(plan: BayPlan, corner: number): CornerSetOut | undefined {
 /** Set-backs that differ by less than this are one figure to a tape, mm. */
 const SAME_ON_TAPE = 0.25;
 
-function isUneven(setBack: readonly [number, number] | undefined): boolean {
-	return setBack !== undefined && Math.abs(setBack[0] - setBack[1]) > SAME_ON_TAPE;
+function isUneven(setBack: readonly [number | null, number | null] | undefined): boolean {
+	const [left = null, right = null] = setBack ?? [];
+	return left === null || right === null ? left !== right : Math.abs(left - right) > SAME_ON_TAPE;
 }

@@ -62,7 +62,9 @@ function jointRoom(
 	const clear = joint?.clearOfBend ?? 0;
 	const least = endTakeUp + bracket.width;
 	const bends = madeBends(track).map((bend): Interval => [bend.start - clear, bend.start + bend.length + clear]);
-	const bows = segments.filter(({ kind }) => kind === "bow").map((bow): Interval => [bow.start, bow.start + bow.length]);
+	const bows = segments
+		.filter(({ kind }) => kind === "bow")
+		.map((bow): Interval => [bow.start, bow.start + bow.length]);
 	return subtract(bracketRoom, [...bends, ...bows, [0, least], [length - least, length]]);
 }
 
