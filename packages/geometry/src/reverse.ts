@@ -34,9 +34,6 @@ export interface Reverse {
 const STEPS = 64;
 const HALVINGS = 40;
 
-/** The middle straight never turns more than this against the left leg (rad). */
-const STEEPEST = (150 * Math.PI) / 180;
-
 /**
  * The reverse bend past the short wall between corners `first` and `first` + 1, which turn opposite ways: both radii at their least, the
  * straight between `straight` mm long, as far along as its clearance from the three walls lets it. Null where there is none.
@@ -112,9 +109,10 @@ function startingAt(
 		side * (footOnFace(chain, right, laid(turn).after.to).off - (projections[right] as number));
 
 	let low = Math.max(0, side * net);
-	let high = STEEPEST;
+	// No steeper than the wall it passes: beyond that a wider projection is the cure, not a wilder bend.
+	let high = Math.abs(chain.turns[first] as number);
 	// Turning more to the right brings the end further into the room, to the left less.
-	if (!(beyond(low) < 0 && beyond(high) > 0)) return null;
+	if (!(beyond(low) < 0 && beyond(high) >= 0)) return null;
 	for (let i = 0; i < 60; i++) {
 		const middle = (low + high) / 2;
 		if (beyond(middle) < 0) low = middle;
