@@ -66,8 +66,8 @@ export function planBends(
 		const tightest = isBend ? (turn > 0 ? rule.leastRadius.internal : rule.leastRadius.external) : 0;
 		let low = reverse === null ? tightest : reverse.before.radius;
 		let high = reverse === null ? Number.POSITIVE_INFINITY : low;
-		if (isBend && (turn < 0 || first !== last || elbow.feet !== null)) {
-			const limits = radiusLimits(chain, projections, elbow, rule.clearance);
+		if (isBend && (turn < 0 || first !== last || elbow.feet !== null || elbow.limits !== null)) {
+			const limits = elbow.limits ?? radiusLimits(chain, projections, elbow, rule.clearance);
 			low = Math.max(tightest, limits.least);
 			high = limits.greatest;
 			if (high < low) {
@@ -96,7 +96,7 @@ export function planBends(
 		slope[i] = elbow.slope;
 		least[i] = low;
 		ceiling[i] = high;
-		goal[i] = isSprung ? low : Math.max(low, Math.min(rule.preferredRadius, high));
+		goal[i] = isSprung ? low : elbow.limits === null ? Math.max(low, Math.min(rule.preferredRadius, high)) : high;
 		const span = (elbow.footLeft - from) * stretch(chain, projections, wall);
 		length[i] = span;
 		room[i] = span - straight - beside;

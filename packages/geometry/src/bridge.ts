@@ -1,8 +1,9 @@
 import type { WallChain, WallFace } from "./chain.ts";
+import { type Corridor, corridorLimits } from "./corridor.ts";
 import { type Elbow, elbowBetween, reverseElbow } from "./elbow.ts";
 import { stretchOff } from "./face.ts";
 import type { FitRule, TrackEnds } from "./fit.ts";
-import { feetOf, radiusLimits } from "./radius-limits.ts";
+import { feetOf, type RadiusLimits, radiusLimits } from "./radius-limits.ts";
 import { reverseBetween } from "./reverse.ts";
 import { LENGTH_SLACK, NO_TURN, SLIGHT_TURN } from "./tolerance.ts";
 
@@ -18,7 +19,8 @@ interface Candidate {
 	/** mm along the faces of its left and right wall. */
 	readonly endsLeft: number;
 	readonly endsRight: number;
-	readonly least: number;
+	/** The radius by which rows with as many bends are compared: the widest that the corridor lets it have, or the least of a bridging bend. */
+	readonly merit: number;
 	readonly straight: number;
 }
 
@@ -27,8 +29,26 @@ interface Row {
 	readonly candidate: Candidate;
 	readonly before: Row | null;
 	readonly bends: number;
-	/** Least radius among its bridging bends. */
+	/** The least merit among its bends. */
 	readonly tightest: number;
+}
+
+/** What is wanted of a bridging: as many legs as possible, or inside a corridor as few bends as possible. */
+type Wish = { readonly corridor: Corridor } | null;
+
+/**
+ * The smoothest track inside a corridor along the walls: the fewest bends, each round as many corners of one sense as it can while it
+ * stays inside, of these the row whose tightest bend is widest. Null where there is none. In the spirit of approximating an open
+ * curve by the fewest arcs inside a tolerance channel (Drysdale, Rote and Sturm; Maier), with the legs kept parallel to their walls.
+ */
+export function smoothBends(
+	chain: WallChain,
+	projections: readonly number[],
+	ends: TrackEnds,
+	rule: FitRule,
+	corridor: Corridor,
+): Elbow[] | null {
+	return bestRow(chain, projections, ends, rule, { corridor });
 }
 
 /**
@@ -38,13 +58,23 @@ interface Row {
 export function bridgeFacets(
 	chain: WallChain,
 	projections: readonly number[],
+	ends: TrackEnds,
+	rule: FitRule,
+): Elbow[] | null {
+	return bestRow(chain, projections, ends, rule, null);
+}
+
+function bestRow(
+	chain: WallChain,
+	projections: readonly number[],
 	{ start, end }: TrackEnds,
 	rule: FitRule,
+	wish: Wish,
 ): Elbow[] | null {
 	const ending: Row[][] = Array.from({ length: chain.corners.length }, () => []);
 	for (let first = start.wall + 1; first <= end.wall; first++) {
-		for (const candidate of candidatesFrom(chain, projections, first, end.wall, rule)) {
-			const row = bestBefore(chain, projections, candidate, ending[first - 1] as Row[], start, rule);
+		for (const candidate of candidatesFrom(chain, projections, first, end.wall, rule, wish)) {
+			const row = bestBefore(chain, projections, candidate, ending[first - 1] as Row[], start, rule, wish);
 			if (row !== null) (ending[candidate.elbow.last] as Row[]).push(row);
 		}
 	}
@@ -53,7 +83,7 @@ export function bridgeFacets(
 		const { candidate } = row;
 		const room = trackAlong(chain, projections, candidate.elbow.right, candidate.endsRight, end.at);
 		if (room + LENGTH_SLACK < candidate.straight + rule.endStraight) continue;
-		if (best === null || isBetter(row, best)) best = row;
+		if (best === null || isBetter(row, best, wish)) best = row;
 	}
 	if (best === null) return null;
 	const elbows: Elbow[] = [];
@@ -67,6 +97,7 @@ function* candidatesFrom(
 	first: number,
 	until: number,
 	rule: FitRule,
+	wish: Wish,
 ): Generator<Candidate> {
 	const reverse = first < until ? reverseCandidate(chain, projections, first, rule) : null;
 	if (reverse !== null) yield reverse;
@@ -77,7 +108,7 @@ function* candidatesFrom(
 			return;
 		turn += here;
 		const elbow = elbowBetween(chain, projections, first, last);
-		const candidate = elbow === null ? null : candidateOf(chain, projections, elbow, rule);
+		const candidate = elbow === null ? null : candidateOf(chain, projections, elbow, rule, wish);
 		if (candidate !== null) yield candidate;
 	}
 }
@@ -100,7 +131,7 @@ function reverseCandidate(
 		elbow: reverseElbow(chain, first, reverse),
 		endsLeft: reverse.footLeft,
 		endsRight: reverse.footRight,
-		least: Math.min(...radii),
+		merit: Math.min(...radii),
 		straight: straightBesideBend,
 	};
 }
@@ -110,23 +141,33 @@ function candidateOf(
 	projections: readonly number[],
 	elbow: Elbow,
 	{ leastRadius, clearance, straightBesideBend, setRadii }: FitRule,
+	wish: Wish,
 ): Candidate | null {
 	const { first, last, turn } = elbow;
 	const slight = Math.abs(turn) < SLIGHT_TURN;
 	let least = 0;
+	let known: RadiusLimits | null = null;
+	let merit = Number.POSITIVE_INFINITY;
 	if (Math.abs(turn) >= NO_TURN) {
-		const limits = radiusLimits(chain, projections, elbow, clearance);
-		least = Math.max(turn > 0 ? leastRadius.internal : leastRadius.external, limits.least);
+		const tightest = turn > 0 ? leastRadius.internal : leastRadius.external;
+		const inCorridor = wish !== null && elbow.feet === null && !slight;
+		const limits = inCorridor
+			? corridorLimits(chain, projections, elbow, wish.corridor, clearance, tightest)
+			: radiusLimits(chain, projections, elbow, clearance);
+		if (inCorridor) known = limits;
+		least = Math.max(tightest, limits.least);
 		for (let corner = first; corner <= last && !slight; corner++) least = Math.max(least, setRadii.get(corner) ?? 0);
 		if (!(least <= limits.greatest)) return null;
+		if (wish !== null) merit = limits.greatest;
+		else if (first < last) merit = least;
 	}
 	const feet = feetOf(elbow, least);
 	if (feet === null) return null;
 	return {
-		elbow,
+		elbow: known === null ? elbow : { ...elbow, limits: known },
 		endsLeft: feet.left,
 		endsRight: feet.right,
-		least,
+		merit,
 		straight: slight ? 0 : straightBesideBend,
 	};
 }
@@ -138,10 +179,10 @@ function bestBefore(
 	rows: readonly Row[],
 	start: TrackEnds["start"],
 	rule: FitRule,
+	wish: Wish,
 ): Row | null {
 	const { left } = candidate.elbow;
-	const bridges = candidate.elbow.first < candidate.elbow.last;
-	const tightest = bridges ? candidate.least : Number.POSITIVE_INFINITY;
+	const tightest = candidate.merit;
 	if (left === start.wall) {
 		const room = trackAlong(chain, projections, start.wall, start.at, candidate.endsLeft);
 		const fits = room + LENGTH_SLACK >= candidate.straight + rule.endStraight;
@@ -151,14 +192,17 @@ function bestBefore(
 	for (const before of rows) {
 		const room = trackAlong(chain, projections, left, before.candidate.endsRight, candidate.endsLeft);
 		if (room + LENGTH_SLACK < before.candidate.straight + candidate.straight) continue;
-		if (best === null || isBetter(before, best)) best = before;
+		if (best === null || isBetter(before, best, wish)) best = before;
 	}
 	return best === null
 		? null
 		: { candidate, before: best, bends: best.bends + 1, tightest: Math.min(best.tightest, tightest) };
 }
 
-const isBetter = (a: Row, b: Row): boolean => a.bends > b.bends || (a.bends === b.bends && a.tightest > b.tightest);
+function isBetter(a: Row, b: Row, wish: Wish): boolean {
+	if (a.bends !== b.bends) return wish === null ? a.bends > b.bends : a.bends < b.bends;
+	return a.tightest > b.tightest;
+}
 
 const isBowed = ({ walls }: WallChain, wall: number): boolean => (walls[wall] as WallFace).bow !== null;
 

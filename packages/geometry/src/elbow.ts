@@ -3,6 +3,7 @@ import type { WallChain, WallFace } from "./chain.ts";
 import { footOfVirtualCorner } from "./corner.ts";
 import { footOnFace, headingOfFace, pointOffFace } from "./face.ts";
 import type { Point } from "./point.ts";
+import type { RadiusLimits } from "./radius-limits.ts";
 import type { Reverse } from "./reverse.ts";
 import { NO_TURN } from "./tolerance.ts";
 
@@ -26,6 +27,8 @@ export interface Elbow {
 	readonly slope: number;
 	/** Beside a bowed wall: the feet of a bend of a given radius; null where there is none so wide. */
 	readonly feet: ((radius: number) => Feet | null) | null;
+	/** Radii it may have, where these are already known; null where the walls decide. */
+	readonly limits: RadiusLimits | null;
 	/** Past a short wall between opposite turns: two bends of fixed radius and a straight. */
 	readonly reverse: Reverse | null;
 }
@@ -63,6 +66,7 @@ export const reverseElbow = (chain: WallChain, first: number, reverse: Reverse):
 	footRight: reverse.footRight,
 	slope: 0,
 	feet: null,
+	limits: null,
 	reverse,
 });
 
@@ -81,6 +85,7 @@ function straightElbow(chain: WallChain, projections: readonly number[], corner:
 		footRight: footOfVirtualCorner(turn, dr, dl, halfTangent),
 		slope: Math.abs(halfTangent),
 		feet: null,
+		limits: null,
 		reverse: null,
 	};
 }
@@ -107,6 +112,7 @@ function bridgingElbow(chain: WallChain, projections: readonly number[], first: 
 		footRight: (dy * left.ux - dx * left.uy) / across,
 		slope: Math.abs(Math.tan(turn / 2)),
 		feet: null,
+		limits: null,
 		reverse: null,
 	};
 }
@@ -141,6 +147,7 @@ function bowedElbow(chain: WallChain, projections: readonly number[], corner: nu
 		footRight: Math.abs(turn) < NO_TURN && dl === dr ? 0 : virtual.right,
 		slope: 0,
 		feet,
+		limits: null,
 		reverse: null,
 	};
 }

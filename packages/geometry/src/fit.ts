@@ -1,7 +1,8 @@
 import { type Degrees, type Radians, toDegrees } from "./angle.ts";
 import { type BendPlan, planBends } from "./bend-plan.ts";
-import { bridgeFacets } from "./bridge.ts";
+import { bridgeFacets, smoothBends } from "./bridge.ts";
 import type { WallBow, WallChain, WallFace } from "./chain.ts";
+import type { Corridor } from "./corridor.ts";
 import type { Elbow } from "./elbow.ts";
 import { layTrack } from "./lay.ts";
 import { found, type Outcome } from "./outcome.ts";
@@ -32,6 +33,8 @@ export interface FitRule {
 	readonly endStraight: number;
 	/** Least distance from the centre line to any wall face. */
 	readonly clearance: number;
+	/** Given, the smoothest track inside it is fitted, as few bends as possible; otherwise the track follows the walls. */
+	readonly corridor?: Corridor | null;
 	/** Radii that must be kept exactly, by corner. */
 	readonly setRadii: ReadonlyMap<number, number>;
 }
@@ -114,6 +117,13 @@ export function fitTrack(
 	const before = faultsBeforeFitting(chain, projections, ends, rule);
 	if (before !== null) return { ok: false, faults: before };
 
+	const corridor = rule.corridor ?? null;
+	const smooth = corridor === null ? null : smoothBends(chain, projections, ends, rule, corridor);
+	if (smooth !== null) {
+		const fitted = fitRadii(planBends(chain, projections, ends, rule, smooth));
+		if (fitted.ok)
+			return found(layTrack(chain, projections, ends.start, ends.end, fitted.value.bends, fitted.value.radii));
+	}
 	const one = planBends(chain, projections, ends, rule, null);
 	const whole = fitRadii(one);
 	if (whole.ok) return found(layTrack(chain, projections, ends.start, ends.end, whole.value.bends, whole.value.radii));

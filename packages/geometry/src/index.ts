@@ -16,4 +16,4 @@ export { type BrokenLaw, type ProofRule, prove } from "./prove.ts";
 export { standOff } from "./radius-limits.ts";
 export { type BendRow, greatestRadius, shareRadii, starvedLegs } from "./share.ts";
 export { nearestStation, type PathPlace, pointAt } from "./station.ts";
-export { SLIGHT_TURN } from "./tolerance.ts";
+export { LENGTH_SLACK, SLIGHT_TURN } from "./tolerance.ts";

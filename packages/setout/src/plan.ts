@@ -1,3 +1,4 @@
+import type { FittedTrack } from "@baywright/geometry";
 import type { BayPlan } from "./bay-plan.ts";
 import { clearGlass, stackBack } from "./curtains/stack-back.ts";
 import { severityOf } from "./finding/codes.ts";
@@ -88,6 +89,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		glass: clearGlass(bay, track, stacks),
 		findings: gravestFirst([
 			...findings,
+			...smootherFinding(bay, track),
 			...inTheWay(bay, system, track, height),
 			...stockFindings,
 			...jointFindings,
@@ -95,6 +97,14 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 			...keptForLater(bay, library),
 		]),
 	};
+}
+
+/** Where the smoothest track was wanted and none stays inside what the brackets reach, the walls are followed and that is said. */
+function smootherFinding({ track: { follow } }: Bay, { bends }: FittedTrack): Finding[] {
+	const followsWalls = bends.elbows.every(({ limits }) => limits === null);
+	return follow === "smoothest" && followsWalls && bends.elbows.length > 0
+		? [{ code: "no-smoother-track", where: {}, figures: {}, remedies: [] }]
+		: [];
 }
 
 /** Plans every bay; remedy paths start at the job. */

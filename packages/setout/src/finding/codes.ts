@@ -32,6 +32,7 @@ export const severities = {
 	"brackets-too-far-across-bend": "warning",
 	"bracket-out-of-reach": "warning",
 	"bracket-gap-too-wide": "warning",
+	"no-smoother-track": "note",
 	"stock-not-proved-best": "note",
 	"kept-for-later": "note",
 } as const satisfies Record<string, Severity>;

@@ -169,6 +169,11 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 				"Brackets too far apart",
 				`On the ${wall} ${length("gap")} of track hangs between two brackets; this system allows ${length("limit")}.`,
 			];
+		case "no-smoother-track":
+			return [
+				"No smoother track",
+				"No smoother track stays inside what the brackets reach; this one follows the walls.",
+			];
 		case "stock-not-proved-best":
 			return [
 				"Stock not proved the best",

@@ -46,6 +46,7 @@ export type RemedyAction =
 	| "set-projection"
 	| "set-rise"
 	| "end-at-corner"
+	| "follow-smoothest"
 	| "set-radius"
 	| "release-radius"
 	| "release-all-radii"

@@ -19,6 +19,8 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return `Rise ${length("rise")} on the ${wall}`;
 		case "end-at-corner":
 			return `End the track at ${corner}`;
+		case "follow-smoothest":
+			return "Take the smoothest line";
 		case "set-radius":
 			return `Radius ${length("radius")} at ${corner}`;
 		case "release-radius":

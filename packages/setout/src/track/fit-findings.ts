@@ -79,7 +79,11 @@ export function fitFinding(
 				code: "leg-too-short",
 				where: { wall },
 				figures: { length, needed, short, wallLength, neededWall: wallLength + short },
-				remedies: [...otherProjection(bay, chain, system, short, gain), ...otherSystems(bay, chain, others)],
+				remedies: [
+					...otherProjection(bay, chain, system, short, gain),
+					...smoothest(bay, chain, system),
+					...otherSystems(bay, chain, others),
+				],
 			};
 		}
 	}
@@ -118,6 +122,18 @@ function radiusRemedies(bay: Bay, chain: WallChain, system: TrackSystem, corner:
 			change: [{ op: "replace", path: "/track/bends", value: [] }],
 		});
 	return remedies;
+}
+
+/** Fewer, wider bends inside what the brackets reach. */
+function smoothest(bay: Bay, chain: WallChain, system: TrackSystem): Remedy[] {
+	if (bay.track.follow === "smoothest" || !wouldFit(bay, chain, system, { follow: "smoothest" })) return [];
+	return [
+		{
+			action: "follow-smoothest",
+			figures: {},
+			change: [{ op: "replace", path: "/track/follow", value: "smoothest" }],
+		},
+	];
 }
 
 /** Legs between internal corners are longer nearer to the walls, between external ones further off. */

@@ -25,6 +25,10 @@ export function fitRuleOf({ track }: Bay, system: TrackSystem): FitRule {
 		straightBesideBend: system.straightBesideBend,
 		endStraight: system.endTakeUp,
 		clearance: system.clearance,
+		corridor:
+			track.follow === "walls"
+				? null
+				: { least: Math.max(system.projection.min, system.clearance), greatest: system.projection.max },
 		setRadii: new Map(track.bends.map(({ corner, radius }) => [corner, radius])),
 	};
 }
