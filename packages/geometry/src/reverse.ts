@@ -49,9 +49,11 @@ export function reverseBetween(
 	const walls = [first - 1, first, first + 1] as const;
 	if (walls.some((wall) => (chain.walls[wall] as WallFace).bow !== null)) return null;
 	const faces = walls.map((wall) => faceCurve(chain, wall));
+	// Round an internal corner first, it starts as late as the corner after lets it; round an external one as soon as it has passed that.
+	const late = (chain.turns[first] as number) > 0;
 	const clear = (at: number): Reverse | null => {
 		const reverse = startingAt(chain, projections, first, radii, straight, at);
-		if (reverse === null) return null;
+		if (reverse === null || (!late && reverse.footRight < 0)) return null;
 		const stretches = [reverse.before, reverse.between, reverse.after];
 		const isClear = faces.every((face) => stretches.every((stretch) => approach(stretch, face).distance >= clearance));
 		return isClear ? reverse : null;
@@ -59,9 +61,7 @@ export function reverseBetween(
 	const length = (chain.walls[first - 1] as WallFace).length;
 	const reach = (chain.walls[first] as WallFace).length + 2 * (radii[0] + radii[1]) + straight;
 	const from = Math.max(0, length - reach);
-	const to = length + reach;
-	// Round an internal corner first, it starts as late as the corner after lets it; round an external one as soon as it has passed that.
-	const late = (chain.turns[first] as number) > 0;
+	const to = late ? length : length + reach;
 	const step = (to - from) / STEPS;
 	let missed: number | null = null;
 	for (let i = 0; i <= STEPS; i++) {

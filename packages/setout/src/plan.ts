@@ -57,8 +57,8 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 	if (chain === null || faces.length > 0) return refused();
 
 	const fit = fitBay(bay, chain, system);
+	const others = library.systems.filter(({ id }) => id !== system.id);
 	if (!fit.ok) {
-		const others = library.systems.filter(({ id }) => id !== system.id);
 		return refused(...fit.faults.map((fault) => fitFinding(fault, bay, chain, system, others)));
 	}
 	const track = fit.value;
@@ -90,7 +90,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		findings: gravestFirst([
 			...findings,
 			...smootherFinding(bay, track),
-			...inTheWay(bay, system, track, height),
+			...inTheWay(bay, system, track, height, others),
 			...stockFindings,
 			...jointFindings,
 			...bracketFindings,

@@ -29,6 +29,8 @@ export interface Place {
 	readonly station?: number;
 	readonly end?: "left" | "right";
 	readonly at?: Point;
+	/** The other end of a distance that is too small, `at` being on the track. */
+	readonly from?: Point;
 	/** Field of the job file, for findings about the file itself. */
 	readonly field?: string;
 }

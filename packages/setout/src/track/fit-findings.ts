@@ -3,6 +3,7 @@ import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import { wouldFit } from "./fit-bay.ts";
+import { otherSystems, setProjection } from "./remedies.ts";
 import { endsOf } from "./track-rule.ts";
 
 /** A fault of the fit as a finding, with the remedies that were tried and do fit. Remedy figures are whole mm on the safe side. */
@@ -161,13 +162,7 @@ function projectionForBow(bay: Bay, chain: WallChain, system: TrackSystem, wall:
 
 function tryProjection(bay: Bay, chain: WallChain, system: TrackSystem, projection: number): Remedy[] {
 	if (!wouldFit(bay, chain, system, { projection })) return [];
-	return [
-		{
-			action: "set-projection",
-			figures: { projection },
-			change: [{ op: "replace", path: "/track/projection", value: projection }],
-		},
-	];
+	return [setProjection(projection)];
 }
 
 /** From an external edge to the end of a track that stops at it, mm: where the wall no longer breaks out. */
@@ -188,22 +183,4 @@ function endAtCorner(bay: Bay, chain: WallChain, system: TrackSystem, corner: nu
 	return [
 		{ action: "end-at-corner", figures: { corner }, change: [{ op: "replace", path: `/track/${key}`, value: place }] },
 	];
-}
-
-/** Other systems that bend more tightly, at their own usual projection where this one is out of their range. */
-function otherSystems(bay: Bay, chain: WallChain, others: readonly TrackSystem[]): Remedy[] {
-	const remedies: Remedy[] = [];
-	for (const other of others) {
-		const { id, name, projection: range } = other;
-		const kept = bay.track.projection;
-		const projection = kept !== null && kept >= range.min && kept <= range.max ? kept : null;
-		const track = { system: id, projection, radius: null };
-		if (!wouldFit(bay, chain, other, track)) continue;
-		remedies.push({
-			action: "use-system",
-			figures: { system: name },
-			change: Object.entries(track).map(([key, value]) => ({ op: "replace", path: `/track/${key}`, value })),
-		});
-	}
-	return remedies;
 }
