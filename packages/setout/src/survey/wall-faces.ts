@@ -8,6 +8,7 @@ import {
 } from "@baywright/geometry";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
+import { risesOf } from "./rise.ts";
 
 export interface WallFaces {
 	/** Null where the corners make no chain of walls. */
@@ -15,13 +16,10 @@ export interface WallFaces {
 	readonly findings: readonly Finding[];
 }
 
-/** The bay's wall faces as drawn, or why they are no bay. */
-export function wallFaces({ corners, walls }: Bay): WallFaces {
-	const points = corners.map(([x, y]): Point => ({ x, y }));
-	const read = readChain(
-		points,
-		walls.map(({ rise }) => rise),
-	);
+/** The bay's wall faces, corners as drawn and bows as taped where they are, or why they are no bay. */
+export function wallFaces(bay: Bay): WallFaces {
+	const points = bay.corners.map(([x, y]): Point => ({ x, y }));
+	const read = readChain(points, risesOf(bay));
 	if (!read.ok) return { chain: null, findings: read.faults.map(chainFinding) };
 	return { chain: read.value, findings: wallCrossings(read.value).map(crossingFinding) };
 }
