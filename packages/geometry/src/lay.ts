@@ -7,7 +7,7 @@ import type { FittedTrack, WallPlace } from "./fit.ts";
 import type { Bow, Segment, Straight } from "./path.ts";
 import type { Point } from "./point.ts";
 import type { Reverse, ReverseArc } from "./reverse.ts";
-import { NO_TURN, SHORTEST_SEGMENT } from "./tolerance.ts";
+import { JOIN_HEADING, NO_TURN, SHORTEST_SEGMENT } from "./tolerance.ts";
 
 /** Lays the centre line along its legs and bends from the track's left end to its right. */
 export function layTrack(
@@ -36,7 +36,7 @@ export function layTrack(
 		const to = elbow === undefined ? end.at : (feet?.left ?? elbow.footLeft);
 		const off = projections[wall] as number;
 		const segment = legSegment(chain, wall, off, from, to, here, station);
-		if (segment.length > SHORTEST_SEGMENT) {
+		if (segment.length > shortest(segment)) {
 			legOf.push(segments.length);
 			segments.push(segment);
 			station += segment.length;
@@ -82,6 +82,10 @@ export function layTrack(
 	}
 	return { chain, projections, path: { segments, length: station }, bends, radii, legOf, bendOf, bendEndOf };
 }
+
+/** Length up to which a leg is dropped: on a bow so little that what it turns through is not told either. */
+const shortest = (leg: Straight | Bow): number =>
+	leg.kind === "straight" ? SHORTEST_SEGMENT : Math.min(SHORTEST_SEGMENT, (JOIN_HEADING / 2) * leg.radius);
 
 /** The two bends and the straight of a reverse bend; returns the station at its end. */
 function layReverse({ first, last, left, reverse }: Elbow, from: Point, start: number, segments: Segment[]): number {
