@@ -42,6 +42,7 @@ function layOut(lengths: readonly number[], turns: readonly number[], radii: rea
 			straightBesideBend: 0,
 			endStraight: 0,
 			clearance: 0,
+			corridor: null,
 			setRadii: new Map(radii.map((radius, i) => [i + 1, radius])),
 		},
 	);

@@ -28,6 +28,7 @@ const tracks = fc
 				straightBesideBend: 0,
 				endStraight: 0,
 				clearance: 0,
+				corridor: null,
 				setRadii: new Map(),
 			},
 		);
