@@ -41,19 +41,14 @@ function isPlain({ chain: { walls } }: FittedTrack, { corners, reverse }: Bend):
 	return !reverse && corners.length === 1 && walls[corner - 1]?.bow === null && walls[corner]?.bow === null;
 }
 
-/** Of the walls from `left` to `right` that have the place on their room side the one whose face is nearest. */
+/** Of the walls from `left` to `right` the one whose face is nearest, one that has the place on its room side before one that has not. */
 function nearestWall({ chain }: FittedTrack, left: number, right: number, place: Point): number {
-	let best = left;
-	let least = Number.POSITIVE_INFINITY;
-	for (let wall = left; wall <= right; wall++) {
+	const walls = Array.from({ length: right - left + 1 }, (_, i) => left + i).map((wall) => {
 		const p = nearestOn(faceCurve(chain, wall), place);
-		const away = (p.x - place.x) ** 2 + (p.y - place.y) ** 2;
-		if (away < least && footOnFace(chain, wall, place).off > 0) {
-			least = away;
-			best = wall;
-		}
-	}
-	return best;
+		return { wall, behind: footOnFace(chain, wall, place).off <= 0, away: Math.hypot(p.x - place.x, p.y - place.y) };
+	});
+	walls.sort((a, b) => Number(a.behind) - Number(b.behind) || a.away - b.away);
+	return (walls[0] as { wall: number }).wall;
 }
 
 /**

@@ -96,7 +96,7 @@ export function planBends(
 		slope[i] = elbow.slope;
 		least[i] = low;
 		ceiling[i] = high;
-		goal[i] = isSprung ? low : elbow.limits === null ? Math.max(low, Math.min(rule.preferredRadius, high)) : high;
+		goal[i] = isSprung ? low : goalOf(elbow, low, high, rule.preferredRadius);
 		const span = (elbow.footLeft - from) * stretch(chain, projections, wall);
 		length[i] = span;
 		room[i] = span - straight - beside;
@@ -124,6 +124,12 @@ export function planBends(
 		room,
 	};
 	return rule.setRadii.size === 0 ? plan : withSetRadii(plan, rule.setRadii);
+}
+
+/** In a corridor as wide as it lets the bend be; past facets as near to them as it may; else the preferred radius. */
+function goalOf({ first, last, limits }: Elbow, low: number, high: number, preferred: number): number {
+	if (limits !== null) return high;
+	return first === last ? Math.max(low, Math.min(preferred, high)) : low;
 }
 
 const stretch = (chain: WallChain, projections: readonly number[], wall: number): number =>

@@ -38,13 +38,17 @@ function remark({ kind, corners, chosen }: CornerSetOut): string {
 	return chosen ? "radius set by you" : "";
 }
 
+/** Stand-offs below this (mm) are not worth a line. */
+const LEAST_SAID = 0.5;
+
 /** Facets too short for bends of their own: how far the one bend stands off the track that would follow them. */
 function bridgedText({ bridged, projections }: BayPlan, figure: Lengths["figure"]): string[] {
-	return bridged.flatMap(({ wall, standOff }) =>
-		wrap(
+	return bridged.flatMap(({ wall, standOff }) => {
+		if (Math.abs(standOff) < LEAST_SAID) return [];
+		return wrap(
 			`The bend past the ${wallName(wall, projections.length)} runs ${figure(Math.abs(standOff))} ` +
 				`${standOff < 0 ? "nearer to it" : "further off it"} than the track along the other walls.`,
 			{ indent: "  " },
-		),
-	);
+		);
+	});
 }
