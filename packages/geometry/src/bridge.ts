@@ -156,7 +156,9 @@ function candidateOf(
 			: radiusLimits(chain, projections, elbow, clearance);
 		if (inCorridor) known = limits;
 		least = Math.max(tightest, limits.least);
-		for (let corner = first; corner <= last && !slight; corner++) least = Math.max(least, setRadii.get(corner) ?? 0);
+		const set = slight ? [] : setBetween(setRadii, first, last);
+		if (set.length > 1) return null;
+		least = Math.max(least, ...set);
 		if (!(least <= limits.greatest)) return null;
 		if (wish !== null) merit = limits.greatest;
 		else if (first < last) merit = least;
@@ -170,6 +172,17 @@ function candidateOf(
 		merit,
 		straight: slight ? 0 : straightBesideBend,
 	};
+}
+
+/** Radii that the user has set at these corners: two of them are two bends, and never bridged into one. */
+function setBetween(setRadii: ReadonlyMap<number, number>, first: number, last: number): number[] {
+	if (setRadii.size === 0) return [];
+	const radii: number[] = [];
+	for (let corner = first; corner <= last; corner++) {
+		const radius = setRadii.get(corner);
+		if (radius !== undefined) radii.push(radius);
+	}
+	return radii;
 }
 
 function bestBefore(

@@ -49,8 +49,8 @@ function widestRoundCorners(chain: WallChain, projections: readonly number[], el
 		for (let corner = elbow.first; corner <= elbow.last; corner++) {
 			const p = chain.corners[corner] as Point;
 			const away = Math.sqrt((p.x - centre.x) ** 2 + (p.y - centre.y) ** 2);
-			// A corner outside the circle, or not between the bend's ends, is passed by the legs.
-			if (away < radius && radius - away < clearance && isBetween(chain, projections, elbow, radius, centre, p))
+			// A corner that is not between the bend's ends is passed by the legs; one outside the circle is cut through.
+			if (radius - away < clearance && isBetween(chain, projections, elbow, radius, centre, p))
 				return false;
 		}
 		return true;
