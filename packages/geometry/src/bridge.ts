@@ -22,6 +22,8 @@ interface Candidate {
 	/** The radius by which rows with as many bends are compared: the widest that the corridor lets it have, or the least of a bridging bend. */
 	readonly merit: number;
 	readonly straight: number;
+	/** Length of the bend at its least radius. */
+	readonly sweep: number;
 }
 
 /** The best row of bends that ends in a candidate. */
@@ -31,6 +33,8 @@ interface Row {
 	readonly bends: number;
 	/** The least merit among its bends. */
 	readonly tightest: number;
+	/** Track up to the end of its last bend, mm. */
+	readonly length: number;
 }
 
 /** What is wanted of a bridging: as many legs as possible, or inside a corridor as few bends as possible. */
@@ -83,7 +87,8 @@ function bestRow(
 		const { candidate } = row;
 		const room = trackAlong(chain, projections, candidate.elbow.right, candidate.endsRight, end.at);
 		if (room + LENGTH_SLACK < candidate.straight + rule.endStraight) continue;
-		if (best === null || isBetter(row, best, wish)) best = row;
+		const whole = { ...row, length: row.length + room };
+		if (best === null || isBetter(whole, best, wish)) best = whole;
 	}
 	if (best === null) return null;
 	const elbows: Elbow[] = [];
@@ -133,6 +138,7 @@ function reverseCandidate(
 		endsRight: reverse.footRight,
 		merit: Math.min(...radii),
 		straight: straightBesideBend,
+		sweep: reverse.before.length + reverse.between.length + reverse.after.length,
 	};
 }
 
@@ -171,6 +177,7 @@ function candidateOf(
 		endsRight: feet.right,
 		merit,
 		straight: slight ? 0 : straightBesideBend,
+		sweep: least * Math.abs(turn),
 	};
 }
 
@@ -199,22 +206,29 @@ function bestBefore(
 	if (left === start.wall) {
 		const room = trackAlong(chain, projections, start.wall, start.at, candidate.endsLeft);
 		const fits = room + LENGTH_SLACK >= candidate.straight + rule.endStraight;
-		return fits ? { candidate, before: null, bends: 1, tightest } : null;
+		return fits ? { candidate, before: null, bends: 1, tightest, length: room + candidate.sweep } : null;
 	}
 	let best: Row | null = null;
 	for (const before of rows) {
 		const room = trackAlong(chain, projections, left, before.candidate.endsRight, candidate.endsLeft);
 		if (room + LENGTH_SLACK < before.candidate.straight + candidate.straight) continue;
-		if (best === null || isBetter(before, best, wish)) best = before;
+		const row = {
+			candidate,
+			before,
+			bends: before.bends + 1,
+			tightest: Math.min(before.tightest, tightest),
+			length: before.length + room + candidate.sweep,
+		};
+		if (best === null || isBetter(row, best, wish)) best = row;
 	}
-	return best === null
-		? null
-		: { candidate, before: best, bends: best.bends + 1, tightest: Math.min(best.tightest, tightest) };
+	return best;
 }
 
+/** More legs (or in a corridor fewer bends), then the wider tightest bend, then the longer track, which keeps nearer to the walls. */
 function isBetter(a: Row, b: Row, wish: Wish): boolean {
 	if (a.bends !== b.bends) return wish === null ? a.bends > b.bends : a.bends < b.bends;
-	return a.tightest > b.tightest;
+	if (Math.abs(a.tightest - b.tightest) > LENGTH_SLACK) return a.tightest > b.tightest;
+	return a.length > b.length + LENGTH_SLACK;
 }
 
 const isBowed = ({ walls }: WallChain, wall: number): boolean => (walls[wall] as WallFace).bow !== null;

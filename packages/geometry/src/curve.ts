@@ -178,8 +178,9 @@ function arcArc(a: Curve, b: Curve): Point[] {
 	const dx = cb.x - ca.x;
 	const dy = cb.y - ca.y;
 	const apart = Math.sqrt(dx * dx + dy * dy);
-	if (apart === 0 || apart > ra + rb || apart < Math.abs(ra - rb)) return [];
-	const along = (apart * apart + ra * ra - rb * rb) / (2 * apart);
+	if (ra > rb) return arcArc(b, a);
+	if (apart === 0 || apart > ra + rb || apart < rb - ra) return [];
+	const along = ((apart - rb) * (apart + rb) + ra * ra) / (2 * apart);
 	const aside = Math.sqrt(Math.max(0, ra * ra - along * along));
 	const x = ca.x + (dx * along) / apart;
 	const y = ca.y + (dy * along) / apart;

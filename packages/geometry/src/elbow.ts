@@ -196,11 +196,13 @@ function lineCircle(from: Point, ux: number, uy: number, centre: Point, radius: 
 }
 
 function circleCircle(a: Point, ra: number, b: Point, rb: number): Point[] {
+	// Reckoned from the smaller one, which keeps its digits beside a wall that is all but straight.
+	if (ra > rb) return circleCircle(b, rb, a, ra);
 	const dx = b.x - a.x;
 	const dy = b.y - a.y;
 	const apart = Math.sqrt(dx * dx + dy * dy);
 	if (!(ra > 0 && rb > 0) || apart === 0) return [];
-	const along = (apart * apart + ra * ra - rb * rb) / (2 * apart);
+	const along = ((apart - rb) * (apart + rb) + ra * ra) / (2 * apart);
 	const root = ra * ra - along * along;
 	if (root < 0) return [];
 	const aside = Math.sqrt(root);

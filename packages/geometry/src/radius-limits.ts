@@ -29,7 +29,7 @@ export function radiusLimits(
 	const greatest = elbow.turn < 0 ? widestRoundCorners(chain, projections, elbow, clearance) : WIDEST;
 	const exists = elbow.feet === null ? greatest : Math.min(greatest, widestThatIs(elbow));
 	return {
-		least: elbow.turn > 0 && elbow.first < elbow.last ? overFacets(chain, projections, elbow) : 0,
+		least: elbow.first < elbow.last ? overFacets(chain, projections, elbow) : 0,
 		greatest: exists,
 	};
 }
@@ -50,8 +50,7 @@ function widestRoundCorners(chain: WallChain, projections: readonly number[], el
 			const p = chain.corners[corner] as Point;
 			const away = Math.sqrt((p.x - centre.x) ** 2 + (p.y - centre.y) ** 2);
 			// A corner that is not between the bend's ends is passed by the legs; one outside the circle is cut through.
-			if (radius - away < clearance && isBetween(chain, projections, elbow, radius, centre, p))
-				return false;
+			if (radius - away < clearance && isBetween(chain, projections, elbow, radius, centre, p)) return false;
 		}
 		return true;
 	};
@@ -96,17 +95,18 @@ export function centreOf(chain: WallChain, projections: readonly number[], elbow
 }
 
 /**
- * The radius from which a bend round an internal run stands off every leg that it leaves out: for one facet the circle tangent to
+ * The radius from which a bend past facets no longer crosses the legs that it leaves out: for one facet the circle tangent to
  * all three lines, ℓ/(tan(δ₁/2) + tan(δ₂/2)). How far the centre stands off a facet grows in step with the radius.
  */
 function overFacets(chain: WallChain, projections: readonly number[], elbow: Elbow): number {
 	let least = 0;
+	const side = elbow.turn < 0 ? -1 : 1;
 	const none = centreOf(chain, projections, elbow, 0) as Point;
 	const one = centreOf(chain, projections, elbow, 1) as Point;
 	for (let wall = elbow.first; wall < elbow.last; wall++) {
 		const away = footOnFace(chain, wall, none).off;
-		const perRadius = footOnFace(chain, wall, one).off - away - 1;
-		const short = (projections[wall] as number) - away;
+		const perRadius = side * (footOnFace(chain, wall, one).off - away) - 1;
+		const short = side * ((projections[wall] as number) - away);
 		least = Math.max(least, perRadius > 0 ? short / perRadius : short > 0 ? Number.POSITIVE_INFINITY : 0);
 	}
 	return least;

@@ -1,5 +1,5 @@
-import { type Radians, radians } from "./angle.ts";
-import type { WallChain, WallFace } from "./chain.ts";
+import { type Radians, radians, wrapHeading } from "./angle.ts";
+import { readChain, type WallChain, type WallFace } from "./chain.ts";
 import { approach, type Curve } from "./curve.ts";
 import { faceCurve, footOnFace, pointOffFace } from "./face.ts";
 import type { Point } from "./point.ts";
@@ -35,8 +35,8 @@ const STEPS = 64;
 const HALVINGS = 40;
 
 /**
- * The reverse bend past the short wall between corners `first` and `first` + 1, which turn opposite ways: both radii at their least, the
- * straight between `straight` mm long, as far along as its clearance from the three walls lets it. Null where there is none.
+ * The reverse bend past the short wall between corners `first` and `first` + 1, which turn opposite ways: both radii as given, the straight
+ * between `straight` mm long, as near to the wall it passes as its clearance from the three walls lets it. Null where there is none.
  */
 export function reverseBetween(
 	chain: WallChain,
@@ -46,26 +46,47 @@ export function reverseBetween(
 	straight: number,
 	clearance: number,
 ): Reverse | null {
-	const walls = [first - 1, first, first + 1] as const;
+	const walls = [first - 1, first, first + 1];
 	if (walls.some((wall) => (chain.walls[wall] as WallFace).bow !== null)) return null;
-	const faces = walls.map((wall) => faceCurve(chain, wall));
-	// Round an internal corner first, it starts as late as the corner after lets it; round an external one as soon as it has passed that.
-	const late = (chain.turns[first] as number) > 0;
+	const corners = [...walls, first + 2].map((corner) => chain.corners[corner] as Point);
+	const off = walls.map((wall) => projections[wall] as number);
+	// Out round an external corner first, it is the mirror image of one that goes in first, read from the other end.
+	if ((chain.turns[first] as number) > 0) return inFirst(corners, off, radii, straight, clearance);
+	const mirrored = inFirst(
+		corners.map(mirror).toReversed(),
+		off.toReversed(),
+		[radii[1], radii[0]],
+		straight,
+		clearance,
+	);
+	const length = (wall: number) => (chain.walls[wall] as WallFace).length;
+	return mirrored === null ? null : unmirror(mirrored, length(first - 1), length(first + 1));
+}
+
+/** Past a wall with an internal corner at its left and an external one at its right end: it starts as late as it can. */
+function inFirst(
+	corners: readonly Point[],
+	projections: readonly number[],
+	radii: readonly [number, number],
+	straight: number,
+	clearance: number,
+): Reverse | null {
+	const read = readChain(corners);
+	if (!read.ok) return null;
+	const chain = read.value;
+	const faces = [0, 1, 2].map((wall) => faceCurve(chain, wall));
 	const clear = (at: number): Reverse | null => {
-		const reverse = startingAt(chain, projections, first, radii, straight, at);
-		if (reverse === null || (!late && reverse.footRight < 0)) return null;
+		const reverse = startingAt(chain, projections, radii, straight, at);
+		if (reverse === null) return null;
 		const stretches = [reverse.before, reverse.between, reverse.after];
-		const isClear = faces.every((face) => stretches.every((stretch) => approach(stretch, face).distance >= clearance));
-		return isClear ? reverse : null;
+		return faces.every((face) => stretches.every((one) => approach(one, face).distance >= clearance)) ? reverse : null;
 	};
-	const length = (chain.walls[first - 1] as WallFace).length;
-	const reach = (chain.walls[first] as WallFace).length + 2 * (radii[0] + radii[1]) + straight;
-	const from = Math.max(0, length - reach);
-	const to = late ? length : length + reach;
-	const step = (to - from) / STEPS;
+	const length = (chain.walls[0] as WallFace).length;
+	const reach = (chain.walls[1] as WallFace).length + 2 * (radii[0] + radii[1]) + straight;
+	const step = Math.min(length, reach) / STEPS;
 	let missed: number | null = null;
 	for (let i = 0; i <= STEPS; i++) {
-		const at = late ? to - i * step : from + i * step;
+		const at = length - i * step;
 		const reverse = clear(at);
 		if (reverse === null) missed = at;
 		else return missed === null ? reverse : limitBetween(clear, at, missed, reverse);
@@ -89,57 +110,42 @@ function limitBetween(clear: (at: number) => Reverse | null, good: number, bad: 
 	return found;
 }
 
-/** The reverse bend that leaves the left leg at `at`: its first turn is the one that brings its end onto the right leg. */
+/**
+ * The reverse bend that leaves the leg along wall 0 at `at` and ends on the leg along wall 2. How far its end is off wall 2 is
+ * off₀ + R₁(cos Δ − cos φ) − m sin φ − R₂(cos φ − 1) for the net turn Δ and its second turn φ, which gives φ in closed form.
+ */
 function startingAt(
 	chain: WallChain,
 	projections: readonly number[],
-	first: number,
-	radii: readonly [number, number],
+	[r1, r2]: readonly [number, number],
 	straight: number,
 	at: number,
 ): Reverse | null {
-	const left = first - 1;
-	const right = first + 1;
-	const net = (chain.turns[first] as number) + (chain.turns[first + 1] as number);
-	const side = Math.sign(chain.turns[first] as number);
-	const heading = (chain.walls[left] as WallFace).heading;
-	const from = pointOffFace(chain, left, at, projections[left] as number);
-	const laid = (turn: number) => lay(from, heading, side * turn, net - side * turn, radii, straight);
-	const beyond = (turn: number) =>
-		side * (footOnFace(chain, right, laid(turn).after.to).off - (projections[right] as number));
+	const turnIn = chain.turns[1] as number;
+	const net = turnIn + (chain.turns[2] as number);
+	const from = pointOffFace(chain, 0, at, projections[0] as number);
+	const off = footOnFace(chain, 2, from).off;
+	const across = off + r1 * Math.cos(net) + r2 - (projections[2] as number);
+	const along = Math.hypot(r1 + r2, straight);
+	if (Math.abs(across) > along) return null;
+	const lean = Math.atan2(straight, r1 + r2);
+	const swing = Math.acos(across / along);
+	const second = wrapHeading(lean - swing);
+	const firstTurn = net - second;
+	// No steeper than the wall it passes: beyond that a wider projection is the cure. And with one bend alone it is no reverse bend.
+	if (firstTurn > turnIn || Math.min(firstTurn, -second) < SLIGHT_TURN) return null;
 
-	let low = Math.max(0, side * net);
-	// No steeper than the wall it passes: beyond that a wider projection is the cure, not a wilder bend.
-	let high = Math.abs(chain.turns[first] as number);
-	// Turning more to the right brings the end further into the room, to the left less.
-	if (!(beyond(low) < 0 && beyond(high) >= 0)) return null;
-	for (let i = 0; i < 60; i++) {
-		const middle = (low + high) / 2;
-		if (beyond(middle) < 0) low = middle;
-		else high = middle;
-	}
-	const { before, between, after } = laid((low + high) / 2);
-	// Does one bend alone reach the right leg? Then this is no reverse bend.
-	if (Math.min(Math.abs(before.turn), Math.abs(after.turn)) < SLIGHT_TURN) return null;
-	return { footLeft: at, footRight: footOnFace(chain, right, after.to).at, before, between, after };
-}
-
-function lay(
-	from: Point,
-	heading: number,
-	firstTurn: number,
-	secondTurn: number,
-	[r1, r2]: readonly [number, number],
-	straight: number,
-): Pick<Reverse, "before" | "between" | "after"> {
-	const before = arc(from, heading, firstTurn, r1);
-	const middle = heading - firstTurn;
-	const to = {
-		x: before.to.x + Math.cos(middle) * straight,
-		y: before.to.y + Math.sin(middle) * straight,
+	const before = arc(from, (chain.walls[0] as WallFace).heading, firstTurn, r1);
+	const middle = before.heading - firstTurn;
+	const to = { x: before.to.x + Math.cos(middle) * straight, y: before.to.y + Math.sin(middle) * straight };
+	const after = arc(to, middle, second, r2);
+	return {
+		footLeft: at,
+		footRight: footOnFace(chain, 2, after.to).at,
+		before,
+		between: { from: before.to, to, heading: radians(middle), length: straight },
+		after,
 	};
-	const between = { from: before.to, to, heading: radians(middle), length: straight };
-	return { before, between, after: arc(to, middle, secondTurn, r2) };
 }
 
 function arc(from: Point, heading: number, turn: number, radius: number): ReverseArc {
@@ -148,4 +154,31 @@ function arc(from: Point, heading: number, turn: number, radius: number): Revers
 	const end = heading - turn;
 	const to = { x: centre.x - Math.sin(end) * side, y: centre.y + Math.cos(end) * side };
 	return { from, to, centre, radius, turn: radians(turn), heading: radians(heading), length: radius * Math.abs(turn) };
+}
+
+const mirror = ({ x, y }: Point): Point => ({ x: -x, y });
+
+/** A reverse bend found in the mirror, read from its other end. */
+function unmirror({ footLeft, footRight, before, between, after }: Reverse, left: number, right: number): Reverse {
+	const back = (arcThere: ReverseArc): ReverseArc => ({
+		from: mirror(arcThere.to),
+		to: mirror(arcThere.from),
+		centre: mirror(arcThere.centre),
+		radius: arcThere.radius,
+		turn: arcThere.turn,
+		heading: radians(arcThere.turn - arcThere.heading),
+		length: arcThere.length,
+	});
+	return {
+		footLeft: left - footRight,
+		footRight: right - footLeft,
+		before: back(after),
+		between: {
+			from: mirror(between.to),
+			to: mirror(between.from),
+			heading: radians(-between.heading),
+			length: between.length,
+		},
+		after: back(before),
+	};
 }
