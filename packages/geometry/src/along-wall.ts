@@ -94,6 +94,18 @@ export function stationSquareOff(track: FittedTrack, wall: number, at: number): 
 		(elbows[leg - 1] as Elbow | undefined)?.footRight ?? 0,
 	);
 	const endsAt = foot(along?.to ?? bend?.from ?? before?.to, startsAt);
+	if (at < startsAt && before?.reverse === true)
+		return squareOffReverse(
+			track,
+			(segments[track.bendOf[leg - 1] as number] as Bend).start,
+			before.start + before.length,
+			wall,
+			at,
+		);
+	if (at > endsAt && bend?.reverse === true) {
+		const last = segments[track.bendEndOf[leg] as number] as Bend;
+		return squareOffReverse(track, bend.start, last.start + last.length, wall, at);
+	}
 	if (at < startsAt && before !== undefined)
 		return before.start + before.length - intoBend(track, before, wall, startsAt - at, at, -1);
 	if (at > endsAt && bend !== undefined) return bend.start + intoBend(track, bend, wall, at - endsAt, at, 1);
@@ -126,7 +138,7 @@ function squareOffFacet({ chain }: FittedTrack, bend: Bend, facet: number, at: n
 	return nearestStation({ segments: [bend], length: bend.length }, p)?.station ?? bend.start;
 }
 
-/** Where a reverse bend passes square off a place on the wall it goes past: along that wall it only goes forward. */
+/** Where a reverse bend is square off a place on one of its three walls: along each of them it only goes forward. */
 function squareOffReverse({ chain, path }: FittedTrack, from: number, to: number, wall: number, at: number): number {
 	let low = from;
 	let high = to;

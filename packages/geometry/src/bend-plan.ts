@@ -4,7 +4,7 @@ import { stretchOff } from "./face.ts";
 import type { FitFault, FitRule, TrackEnds } from "./fit.ts";
 import { radiusLimits } from "./radius-limits.ts";
 import type { BendRow, Taking } from "./share.ts";
-import { NO_TURN, SLIGHT_TURN } from "./tolerance.ts";
+import { NEARLY_TANGENT, NO_TURN, SLIGHT_TURN } from "./tolerance.ts";
 
 /** The bends of a track before their radii are shared out, left to right. Lengths mm of track, radii on the centre line. */
 export interface BendPlan extends BendRow {
@@ -57,7 +57,9 @@ export function planBends(
 		if (elbow === null) {
 			faults ??= [];
 			faults.push({ kind: "legs-do-not-meet", corner: start.wall + 1 + i });
-			return faults;
+			wall = start.wall + 1 + i;
+			from = 0;
+			continue;
 		}
 		const { first, last, turn, reverse } = elbow;
 		const isBend = reverse === null && Math.abs(turn) >= NO_TURN;
@@ -66,7 +68,8 @@ export function planBends(
 		const tightest = isBend ? (turn > 0 ? rule.leastRadius.internal : rule.leastRadius.external) : 0;
 		let low = reverse === null ? tightest : reverse.before.radius;
 		let high = reverse === null ? Number.POSITIVE_INFINITY : low;
-		if (isBend && (turn < 0 || first !== last || elbow.feet !== null || elbow.limits !== null)) {
+		const unseen = elbow.feet !== null && Math.abs(turn) < NEARLY_TANGENT;
+		if (isBend && !unseen && (turn < 0 || first !== last || elbow.feet !== null || elbow.limits !== null)) {
 			const limits = elbow.limits ?? radiusLimits(chain, projections, elbow, rule.clearance);
 			low = Math.max(tightest, limits.least);
 			high = limits.greatest;

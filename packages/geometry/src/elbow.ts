@@ -2,10 +2,11 @@ import { type Radians, radians, wrapHeading } from "./angle.ts";
 import type { WallChain, WallFace } from "./chain.ts";
 import { footOfVirtualCorner } from "./corner.ts";
 import { footOnFace, headingOfFace, pointOffFace } from "./face.ts";
+import { nearTangentFeet } from "./near-tangent.ts";
 import type { Point } from "./point.ts";
 import type { RadiusLimits } from "./radius-limits.ts";
 import type { Reverse } from "./reverse.ts";
-import { NO_TURN } from "./tolerance.ts";
+import { NEARLY_TANGENT, NO_TURN } from "./tolerance.ts";
 
 /**
  * A bend between two legs, before it has a radius: at one corner, or past several whose facets it bridges.
@@ -118,80 +119,77 @@ function bridgingElbow(chain: WallChain, projections: readonly number[], first: 
 }
 
 /**
- * Beside a bowed wall. The centre of a bend of radius R lies where the two legs, offset by R to the inside of the turn, meet;
- * of two meeting places the one nearer to the corner. Its feet on the faces are the bend's ends.
+ * Beside a bowed wall. The centre of a bend of radius R lies where the two legs, offset by R to the inside of the turn, meet; its feet on
+ * the faces are the bend's ends. Of two meeting places it is the one from which the bend turns the right way, nearest to the corner.
  */
 function bowedElbow(chain: WallChain, projections: readonly number[], corner: number): Elbow | null {
 	const turn = chain.turns[corner] as Radians;
 	const side = turn < 0 ? -1 : 1;
-	const wallBefore = chain.walls[corner - 1] as WallFace;
 	const dl = projections[corner - 1] as number;
 	const dr = projections[corner] as number;
-	const feet = (radius: number): Feet | null => {
-		const centre = meet(chain, corner, dl + side * radius, dr + side * radius);
-		if (centre === null) return null;
-		const left = footOnFace(chain, corner - 1, centre).at;
-		const right = footOnFace(chain, corner, centre).at;
-		const turned = wrapHeading(headingOfFace(chain, corner - 1, left) - headingOfFace(chain, corner, right));
-		return { left, right, turn: turned, centre };
-	};
-	const virtual = feet(0);
-	if (virtual === null) return null;
-	return {
+	const elbow = {
 		first: corner,
 		last: corner,
 		left: corner - 1,
 		right: corner,
 		turn,
-		footLeft: Math.abs(turn) < NO_TURN && dl === dr ? wallBefore.faceLength : virtual.left,
-		footRight: Math.abs(turn) < NO_TURN && dl === dr ? 0 : virtual.right,
 		slope: 0,
-		feet,
 		limits: null,
 		reverse: null,
 	};
+	const { faceLength } = chain.walls[corner - 1] as WallFace;
+	if (Math.abs(turn) < NO_TURN && dl === dr) return { ...elbow, footLeft: faceLength, footRight: 0, feet: null };
+
+	if (Math.abs(turn) < NEARLY_TANGENT && dl === dr) {
+		const near = (radius: number) => nearTangentFeet(chain, corner, dl, radius);
+		return { ...elbow, footLeft: faceLength, footRight: 0, feet: near };
+	}
+	const feet = (radius: number): Feet | null => {
+		let best: Feet | null = null;
+		let least = Number.POSITIVE_INFINITY;
+		for (const centre of meetings(chain, corner, dl + side * radius, dr + side * radius)) {
+			const left = footOnFace(chain, corner - 1, centre).at;
+			const right = footOnFace(chain, corner, centre).at;
+			const turned = wrapHeading(headingOfFace(chain, corner - 1, left) - headingOfFace(chain, corner, right));
+			const away = Math.abs(left - faceLength) + Math.abs(right);
+			if (turned * side < 0 || away >= least) continue;
+			least = away;
+			best = { left, right, turn: turned, centre };
+		}
+		return best;
+	};
+	const virtual = feet(0) ?? feet(1);
+	return virtual === null ? null : { ...elbow, footLeft: virtual.left, footRight: virtual.right, feet };
 }
 
-/** Where curves `offLeft` and `offRight` mm off the two faces at a corner meet, nearest to the corner; null where they do not. */
-function meet(chain: WallChain, corner: number, offLeft: number, offRight: number): Point | null {
-	const near = chain.corners[corner] as Point;
+/** Where curves `offLeft` and `offRight` mm off the two faces at a corner meet. */
+function meetings(chain: WallChain, corner: number, offLeft: number, offRight: number): Point[] {
 	const a = chain.walls[corner - 1] as WallFace;
 	const b = chain.walls[corner] as WallFace;
-	if (a.bow === null && b.bow === null) throw new Error("Broken invariant: neither wall at a bowed elbow is bowed.");
-	if (a.bow !== null && b.bow !== null) {
-		return nearestOf(near, circleCircle(a.bow.centre, reach(a, offLeft), b.bow.centre, reach(b, offRight)));
-	}
+	if (a.bow !== null && b.bow !== null)
+		return circleCircle(a.bow.centre, reach(a, offLeft), b.bow.centre, reach(b, offRight));
 	const [straight, off, bowed, offBowed] =
 		a.bow === null ? [corner - 1, offLeft, b, offRight] : [corner, offRight, a, offLeft];
+	if (bowed.bow === null) throw new Error("Broken invariant: neither wall at a bowed elbow is bowed.");
 	const { ux, uy } = chain.walls[straight] as WallFace;
 	const from = pointOffFace(chain, straight, 0, off);
-	return nearestOf(near, lineCircle(from, ux, uy, (bowed.bow as { centre: Point }).centre, reach(bowed, offBowed)));
+	return lineCircle(from, ux, uy, bowed.bow.centre, reach(bowed, offBowed));
 }
 
 /** Radius of the curve `off` mm off a bowed face; negative past its centre, where there is none. */
 const reach = ({ bow }: WallFace, off: number): number =>
 	bow === null ? Number.NaN : bow.radius - Math.sign(bow.turn) * off;
 
-function nearestOf(near: Point, points: readonly Point[]): Point | null {
-	let best: Point | null = null;
-	let least = Number.POSITIVE_INFINITY;
-	for (const p of points) {
-		const away = (p.x - near.x) ** 2 + (p.y - near.y) ** 2;
-		if (away < least) {
-			least = away;
-			best = p;
-		}
-	}
-	return best;
-}
+/** Curves that miss each other by less than this part of their reach touch: rounding, where they are tangent. */
+const TOUCH = 1e-12;
 
 function lineCircle(from: Point, ux: number, uy: number, centre: Point, radius: number): Point[] {
 	if (!(radius > 0)) return [];
 	const along = (centre.x - from.x) * ux + (centre.y - from.y) * uy;
 	const off = (centre.x - from.x) * uy - (centre.y - from.y) * ux;
-	const root = radius * radius - off * off;
-	if (root < 0) return [];
-	const half = Math.sqrt(root);
+	const root = (radius - off) * (radius + off);
+	if (root < -TOUCH * radius * radius) return [];
+	const half = Math.sqrt(Math.max(0, root));
 	return [along - half, along + half].map((s) => ({ x: from.x + ux * s, y: from.y + uy * s }));
 }
 
@@ -203,9 +201,9 @@ function circleCircle(a: Point, ra: number, b: Point, rb: number): Point[] {
 	const apart = Math.sqrt(dx * dx + dy * dy);
 	if (!(ra > 0 && rb > 0) || apart === 0) return [];
 	const along = ((apart - rb) * (apart + rb) + ra * ra) / (2 * apart);
-	const root = ra * ra - along * along;
-	if (root < 0) return [];
-	const aside = Math.sqrt(root);
+	const root = (ra - along) * (ra + along);
+	if (root < -TOUCH * rb * ra) return [];
+	const aside = Math.sqrt(Math.max(0, root));
 	const x = a.x + (dx * along) / apart;
 	const y = a.y + (dy * along) / apart;
 	return [1, -1].map((sign) => ({ x: x + (sign * dy * aside) / apart, y: y - (sign * dx * aside) / apart }));

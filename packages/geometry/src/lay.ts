@@ -59,7 +59,7 @@ export function layTrack(
 		}
 		from = feet.right;
 		const exit = pointOffFace(chain, elbow.right, from, projections[elbow.right] as number);
-		const turn = feet.turn;
+		const { turn } = feet;
 		bendOf.push(segments.length);
 		bendEndOf.push(segments.length);
 		const sweep = radius * Math.abs(turn);
@@ -118,7 +118,12 @@ function endsOf(elbow: Elbow, radius: number): BendEnds {
 		return feet;
 	}
 	const tangent = elbow.slope * radius;
-	return { left: elbow.footLeft - tangent, right: elbow.footRight + tangent, turn: elbow.turn, centre: null };
+	return {
+		left: elbow.footLeft - tangent,
+		right: elbow.footRight + tangent,
+		turn: elbow.turn,
+		centre: null,
+	};
 }
 
 function legSegment(

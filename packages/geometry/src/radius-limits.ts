@@ -72,6 +72,9 @@ function isBetween(
 	const to = pointOffFace(chain, elbow.right, feet.right, projections[elbow.right] as number);
 	const cross = (a: Point, b: Point) => (a.x - centre.x) * (b.y - centre.y) - (a.y - centre.y) * (b.x - centre.x);
 	const side = elbow.turn > 0 ? -1 : 1;
+	// Beyond the centre a point may lie between the ends' lines all the same: then it is behind the bend, not before it.
+	const middle = { x: from.x + to.x - 2 * centre.x, y: from.y + to.y - 2 * centre.y };
+	if ((p.x - centre.x) * middle.x + (p.y - centre.y) * middle.y <= 0) return false;
 	return side * cross(from, p) >= 0 && side * cross(p, to) >= 0;
 }
 
