@@ -202,9 +202,6 @@ const drawn = (shape: Shape, plain: boolean): fc.Arbitrary<DrawnBay> => {
 /** Bays a fitter may meet: internal corners and slight turns, but with anything on the walls and anything asked of the track. */
 export const ordinaryBays: fc.Arbitrary<DrawnBay> = ordinaryShapes.chain((shape) => drawn(shape, false));
 
-/** The same with nothing on the walls: every wall has the track's projection. */
-export const plainBays: fc.Arbitrary<DrawnBay> = ordinaryShapes.chain((shape) => drawn(shape, true));
-
 /** Whatever can be drawn. */
 export const anyBays: fc.Arbitrary<DrawnBay> = anyShapes.chain((shape) => drawn(shape, false));
 

@@ -85,6 +85,10 @@ export function planBends(
 				});
 			}
 		}
+		if (unseen && isBend && elbow.feet?.(low) === null) {
+			faults ??= [];
+			faults.push({ kind: "legs-do-not-meet", corner: first });
+		}
 		if (isSprung) {
 			sprung ??= new Set();
 			sprung.add(i);
