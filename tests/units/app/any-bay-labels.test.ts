@@ -160,16 +160,17 @@ describe("labels of any bay", () => {
 	});
 
 	it("say by how much a clearance fails", () => {
-		const scene = sceneOf(
-			[
-				[0, 0],
-				[0, 700],
-				[1800, 700],
-				[1800, 0],
-			],
-			[],
-			{ obstacles: [{ kind: "pipe", wall: 1, from: 900, to: 960, depth: 30 }] },
-		);
-		expect(textsOf(scene)).toEqual(expect.arrayContaining(["10 clear", "keeps 15"]));
+		const square: Corner[] = [
+			[0, 0],
+			[0, 700],
+			[1800, 700],
+			[1800, 0],
+		];
+		// The track's centre line is 40 off the walls.
+		const told = (depth: number) =>
+			textsOf(sceneOf(square, [], { obstacles: [{ kind: "pipe", wall: 1, from: 900, to: 960, depth }] }));
+		expect(told(30)).toEqual(expect.arrayContaining(["10 clear", "keeps 15"]));
+		expect(told(60)).toEqual(expect.arrayContaining(["runs into it", "keeps 15"]));
+		expect(told(20)).not.toContain("keeps 15");
 	});
 });

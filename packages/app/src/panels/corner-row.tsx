@@ -8,10 +8,16 @@ import { angleOf } from "../desk/walls.ts";
 import { Figure } from "../fields/figure.tsx";
 import { LengthField } from "../fields/length-field.tsx";
 
+interface RowProps {
+	readonly corner: number;
+	/** Radius and sweep are those of the bend that the corner before shares, and stand there. */
+	readonly shares: boolean;
+}
+
 /** One corner's figures; selected, also the field for its radius. */
-export function CornerRow({ corner }: { readonly corner: number }) {
+export function CornerRow({ corner, shares }: RowProps) {
 	const chosen = useDesk((state) => isSelected(state.selection, "corner", corner));
-	const angle = useBay((bay) => formatAngle(angleOf(bay.corners, corner)));
+	const angle = useBay((bay) => formatAngle(angleOf(bay.corners, corner, bay.walls)));
 	const set = useBay((bay) => bay.track.bends.some((bend) => bend.corner === corner));
 	const uneven = usePlan((plan) => isUneven(fittedAt(plan, corner)?.setBack));
 	const { select } = desk.getState();
@@ -27,7 +33,7 @@ export function CornerRow({ corner }: { readonly corner: number }) {
 				</th>
 				<td>{angle}</td>
 				<td className={set ? "set" : "unset"}>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />
+					{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />}
 				</td>
 				<td>
 					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0] ?? undefined} />
@@ -38,9 +44,7 @@ export function CornerRow({ corner }: { readonly corner: number }) {
 						</>
 					) : null}
 				</td>
-				<td>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />
-				</td>
+				<td>{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />}</td>
 				<td>
 					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.cornerGap} />
 				</td>
