@@ -21,20 +21,20 @@ export function spiralBay(walls: number): Point[] {
 export const SPIRAL_TRACK = { projection: 20, radius: 22 } as const;
 
 /**
- * A bay of `walls` walls of 240 mm that goes 310° round: as many metres of track a wall whatever the size. From about a hundred
- * walls on its corners are slight turns.
+ * A bay of `walls` walls of 90 to 110 mm that turns to and fro, 35° to 80° a corner, internal and external by turns, every tenth wall
+ * bowed: as many metres of track a wall whatever the size, and 2000 of them still within reach.
  */
-export function roundBay(walls: number): Point[] {
-	const corners: Point[] = [{ x: 0, y: 0 }];
-	for (let wall = 0, x = 0, y = 0; wall < walls; wall++) {
-		const heading = toRadians(245 - (310 * (wall + 0.5)) / walls);
-		x += 240 * Math.cos(heading);
-		y += 240 * Math.sin(heading);
+export function mixedBay(walls: number): { readonly corners: readonly Point[]; readonly rises: readonly number[] } {
+	const corners: Point[] = [{ x: -95_000, y: 0 }];
+	const rises: number[] = [];
+	let heading = 20;
+	for (let wall = 0, x = -95_000, y = 0; wall < walls; wall++) {
+		const length = 90 + (wall % 5) * 5;
+		x += length * Math.cos(toRadians(heading));
+		y += length * Math.sin(toRadians(heading));
 		corners.push({ x, y });
+		rises.push(wall % 10 === 7 ? 4 : 0);
+		heading += heading > 0 ? -35 - ((wall * 17) % 26) : 35 + ((wall * 13) % 26);
 	}
-	const middle = corners.reduce((sum, { x, y }) => ({ x: sum.x + x / (walls + 1), y: sum.y + y / (walls + 1) }), {
-		x: 0,
-		y: 0,
-	});
-	return corners.map(({ x, y }) => ({ x: x - middle.x, y: y - middle.y }));
+	return { corners, rises };
 }

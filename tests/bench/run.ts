@@ -1,6 +1,8 @@
 import {
+	clearance,
 	type FitRule,
 	fitTrack,
+	indexWalls,
 	type Point,
 	readChain,
 	shareRadii,
@@ -8,8 +10,10 @@ import {
 	type WallFace,
 } from "@baywright/geometry";
 import { libraryOf, parseJob, planBay } from "@baywright/setout";
-import { roundBay, SPIRAL_TRACK, spiralBay } from "./bays.ts";
+import IndexedFacetDistance from "jsts/org/locationtech/jts/operation/distance/IndexedFacetDistance.js";
+import { mixedBay, SPIRAL_TRACK, spiralBay } from "./bays.ts";
 import { roundWithFlatten, roundWithMaker } from "./by-hand.ts";
+import { lineString, sampled } from "./polyline.ts";
 import { growth, median, printTable } from "./table.ts";
 
 const SIZES = [5, 20, 100, 500, 2000];
@@ -19,6 +23,7 @@ const microseconds = (value: number): string => (value < 100 ? value.toFixed(2) 
 
 benchFit();
 benchPlan();
+benchClearance();
 benchSharing();
 
 /** Corners in, track out: read the chain, offset every wall, round every corner. The peers do the same and no more. */
@@ -28,6 +33,8 @@ function benchFit(): void {
 		preferredRadius: radius,
 		straightBesideBend: 0,
 		endStraight: 0,
+		clearance: 0,
+		corridor: null,
 		setRadii: new Map(),
 	};
 	const times = SIZES.map((walls) => {
@@ -81,14 +88,14 @@ function fitWhole(corners: readonly Point[], projections: readonly number[], rul
 function benchPlan(): void {
 	const sizes = [5, 20, 100, 200, 500, 2000];
 	const times = sizes.map((walls) => {
-		const { bay, library } = roundJob(walls);
+		const { bay, library } = mixedJob(walls);
 		const plan = planBay(bay, library, { stockNodes: 1000 });
 		if (plan.path === null) throw new Error(`Broken invariant: the bench's bay is refused: ${plan.findings[0]?.code}.`);
 		return { walls, time: median(() => planBay(bay, library, { stockNodes: 1000 })), brackets: plan.brackets.length };
 	});
 	global.gc?.();
 	const before = process.memoryUsage().heapUsed;
-	const { bay, library } = roundJob(2000);
+	const { bay, library } = mixedJob(2000);
 	const kept = planBay(bay, library, { stockNodes: 1000 });
 	const rows = times.map(({ walls, time, brackets }) => [String(walls), microseconds(time), String(brackets)]);
 	rows.push([
@@ -106,7 +113,8 @@ function benchPlan(): void {
 	);
 }
 
-function roundJob(walls: number) {
+function mixedJob(walls: number) {
+	const { corners, rises } = mixedBay(walls);
 	const parsed = parseJob({
 		format: "baywright-job",
 		version: 1,
@@ -124,7 +132,14 @@ function roundJob(walls: number) {
 				stock: [{ length: 6000 }],
 			},
 		],
-		bays: [{ id: "b", corners: roundBay(walls).map(({ x, y }) => [x, y]), track: { system: "bench" } }],
+		bays: [
+			{
+				id: "b",
+				corners: corners.map(({ x, y }) => [x, y]),
+				walls: rises.map((rise) => ({ rise })),
+				track: { system: "bench", mounting: "ceiling" },
+			},
+		],
 	});
 	if (!parsed.ok) throw new Error("Broken invariant: the bench's job is refused.");
 	return { bay: parsed.job.bays[0] as (typeof parsed.job.bays)[number], library: libraryOf(parsed.job) };
@@ -152,6 +167,39 @@ function benchSharing(): void {
 				((times[i] as number) / bends).toFixed(3),
 			]),
 			["growth", growth(sizes, times).toFixed(2), ""],
+		],
+	);
+}
+
+/** Where the path comes nearest to its walls, the index of the walls built beforehand; the peer's arcs are sampled. */
+function benchClearance(): void {
+	const times = SIZES.map((walls) => {
+		const { bay, library } = mixedJob(walls);
+		const { chain, path } = planBay(bay, library, { stockNodes: 1000 });
+		if (chain === null || path === null) throw new Error("Broken invariant: the bench's bay is refused.");
+		const index = indexWalls(chain);
+		const peer = new IndexedFacetDistance(lineString(chain.corners));
+		const line = lineString(sampled(path));
+		return [median(() => clearance(path, index)), median(() => peer.distance(line))] as const;
+	});
+	printTable(
+		"Clearance of a path from its walls (median µs)",
+		["walls", "baywright", "jsts IndexedFacetDistance", "× jsts"],
+		[
+			...SIZES.map((walls, i) => {
+				const [own, jsts] = times[i] as (typeof times)[number];
+				return [String(walls), microseconds(own), microseconds(jsts), (jsts / own).toFixed(1)];
+			}),
+			[
+				"growth",
+				...[0, 1].map((which) =>
+					growth(
+						SIZES,
+						times.map((row) => row[which] as number),
+					).toFixed(2),
+				),
+				"",
+			],
 		],
 	);
 }

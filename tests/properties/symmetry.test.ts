@@ -134,8 +134,8 @@ describe("a bay in a mirror", () => {
 					near(other?.radius as number, corner.radius);
 					near(other?.sweep as number, corner.sweep);
 					near(other?.cornerGap as number, corner.cornerGap);
-					near(other?.setBack[0] as number, corner.setBack[1]);
-					near(other?.setBack[1] as number, corner.setBack[0]);
+					near(other?.setBack[0] as number, corner.setBack[1] as number);
+					near(other?.setBack[1] as number, corner.setBack[0] as number);
 				});
 				// Brackets and joints are placed one after another from the left where they compete: compare where nothing does.
 				const { endTakeUp, bracket } = plan.system;
@@ -223,7 +223,7 @@ test("twice the bay with twice the figures is twice the track", () => {
 			near(two.path.length, 2 * one.path.length);
 			one.corners.forEach(({ radius, setBack, cornerGap }, i) => {
 				near(two.corners[i]?.radius as number, 2 * radius);
-				near(two.corners[i]?.setBack[0] as number, 2 * setBack[0]);
+				near(two.corners[i]?.setBack[0] as number, 2 * (setBack[0] as number));
 				near(two.corners[i]?.cornerGap as number, 2 * cornerGap);
 			});
 		},

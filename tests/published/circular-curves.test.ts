@@ -41,6 +41,8 @@ function layOut(lengths: readonly number[], turns: readonly number[], radii: rea
 			preferredRadius: least,
 			straightBesideBend: 0,
 			endStraight: 0,
+			clearance: 0,
+			corridor: null,
 			setRadii: new Map(radii.map((radius, i) => [i + 1, radius])),
 		},
 	);
@@ -125,7 +127,8 @@ describe("circular curves of route surveying", () => {
 		const asSet = layOut([1250, 650, 1500], turns, [716.2, 716.2]);
 		expect(asSet.ok ? [] : asSet.faults.map(({ kind }) => kind)).toContain("radius-too-large");
 
-		const asLeast = layOut([1250, 650, 1500], turns, [], 716.2);
+		// Both curves are asked for: one in place of both is not what was asked.
+		const asLeast = layOut([1250, 650, 1500], turns, [716.2, 716.2], 716.2);
 		const [fault] = asLeast.ok ? [] : asLeast.faults;
 		if (fault?.kind !== "leg-too-short") throw new Error("not refused");
 		expect(fault.wall).toBe(1);

@@ -2,13 +2,14 @@ import { type Command, helpOf } from "./command.ts";
 import { check } from "./commands/check.ts";
 import { corner } from "./commands/corner.ts";
 import { plan } from "./commands/plan.ts";
+import { remedy } from "./commands/remedy.ts";
 import { complain, complainOf } from "./complain.ts";
 import { type ExitStatus, FAILED, PLANNED } from "./exit-status.ts";
 import { overview, version } from "./overview.ts";
 import { quoted } from "./text/plain.ts";
 import { processWorld, type World } from "./world.ts";
 
-const commands: readonly Command[] = [plan, corner, check];
+const commands: readonly Command[] = [plan, corner, check, remedy];
 
 /** Runs the command with what was typed after its name; gives the exit status. Never throws. */
 export async function main(args: readonly string[], world: World = processWorld()): Promise<ExitStatus> {

@@ -1,8 +1,11 @@
 import type { WallFace } from "./chain.ts";
+import { nearestOn } from "./curve.ts";
+import type { Elbow } from "./elbow.ts";
+import { faceCurve, footOnFace, stretchOff } from "./face.ts";
 import type { FittedTrack } from "./fit.ts";
-import type { Bend, Segment, Straight } from "./path.ts";
+import type { Bend, Bow, Segment, Straight } from "./path.ts";
 import type { Point } from "./point.ts";
-import { pointAt, segmentAt } from "./station.ts";
+import { nearestStation, pointAt, pointOn, segmentAt } from "./station.ts";
 
 /** Where a place on the track is taped from. Lengths mm. */
 export interface Taped {
@@ -15,35 +18,49 @@ export interface Taped {
 
 /** The wall that a station belongs to (in a bend: the left wall up to about its middle, then the right) and its place on it. */
 export function tapedFrom(track: FittedTrack, station: number): Taped {
-	const index = segmentAt(track.path, station);
-	const segment = track.path.segments[index] as Segment;
-	const wall = wallOf(track, segment, station);
-	const { at } = pointAt(track.path, station) as { at: Point };
-	const corner = track.chain.corners[wall] as Point;
-	const { ux, uy } = track.chain.walls[wall] as WallFace;
-	const x = at.x - corner.x;
-	const y = at.y - corner.y;
-	return { wall, at: x * ux + y * uy, projection: x * uy - y * ux };
+	const segment = track.path.segments[segmentAt(track.path, station)] as Segment;
+	const { at: place } = pointAt(track.path, station) as { at: Point };
+	const wall = wallOf(track, segment, station, place);
+	const { at, off } = footOnFace(track.chain, wall, place);
+	return { wall, at, projection: off };
 }
 
-function wallOf(track: FittedTrack, segment: Segment, station: number): number {
+function wallOf(track: FittedTrack, segment: Segment, station: number, place: Point): number {
+	if (segment.kind === "straight" && segment.crosses)
+		return nearestWall(track, segment.wall - 1, segment.wall + 1, place);
 	if (segment.kind !== "bend") return segment.wall;
-	const onLeft = station - segment.start <= passesOver(track, segment) * segment.radius;
-	return onLeft ? (segment.corners[0] as number) - 1 : (segment.corners.at(-1) as number);
+	const left = (segment.corners[0] as number) - 1;
+	const right = segment.corners.at(-1) as number;
+	if (!isPlain(track, segment)) return nearestWall(track, left, right, place);
+	return station - segment.start <= passesOver(track, segment) * segment.radius ? left : right;
+}
+
+/** Does the bend go round one corner between two straight walls? */
+function isPlain({ chain: { walls } }: FittedTrack, { corners, reverse }: Bend): boolean {
+	const corner = corners[0] as number;
+	return !reverse && corners.length === 1 && walls[corner - 1]?.bow === null && walls[corner]?.bow === null;
+}
+
+/** Of the walls from `left` to `right` the one whose face is nearest, one that has the place on its room side before one that has not. */
+function nearestWall({ chain }: FittedTrack, left: number, right: number, place: Point): number {
+	const walls = Array.from({ length: right - left + 1 }, (_, i) => left + i).map((wall) => {
+		const p = nearestOn(faceCurve(chain, wall), place);
+		return { wall, behind: footOnFace(chain, wall, place).off <= 0, away: Math.hypot(p.x - place.x, p.y - place.y) };
+	});
+	walls.sort((a, b) => Number(a.behind) - Number(b.behind) || a.away - b.away);
+	return (walls[0] as { wall: number }).wall;
 }
 
 /**
- * How far (rad) into a bend the track passes from the wall on the left to the one on the right: half-way, or where it is no
- * longer square off one of them, which comes sooner or later where their projections differ.
+ * How far (rad) into a bend between straight walls the track passes from the wall on the left to the one on the right: half-way, or
+ * where it is no longer square off one of them, which comes sooner or later where their projections differ.
  */
-function passesOver(track: FittedTrack, { from, to, corners, turn, radius }: Bend): number {
+function passesOver({ chain }: FittedTrack, { from, to, corners, turn, radius }: Bend): number {
 	const left = (corners[0] as number) - 1;
 	const right = corners.at(-1) as number;
 	const whole = Math.abs(turn);
-	const leavesLeft = swungAfter((track.chain.walls[left] as WallFace).length - footOn(track, left, from), radius);
-	const meetsRight = whole - swungAfter(footOn(track, right, to), radius);
-	// Round the outside of a corner there is a stretch that is square off neither wall.
-	if (leavesLeft < meetsRight) return whole / 2;
+	const leavesLeft = swungAfter((chain.walls[left] as WallFace).length - footOnFace(chain, left, from).at, radius);
+	const meetsRight = whole - swungAfter(footOnFace(chain, right, to).at, radius);
 	return Math.max(Math.min(whole / 2, leavesLeft), meetsRight);
 }
 
@@ -55,28 +72,99 @@ const swungAfter = (along: number, radius: number): number => Math.asin(Math.min
  * track's end) are read as the nearest that one does. Null where the track does not follow that wall.
  */
 export function stationSquareOff(track: FittedTrack, wall: number, at: number): number | null {
-	const leg = wall - track.bends.first;
-	if (leg < 0 || leg >= track.straightOf.length) return null;
+	const { legs, elbows } = track.bends;
+	const leg = lastAtOrBefore(legs, wall);
+	if (leg < 0 || wall > (legs.at(-1) as number)) return null;
 	const { segments } = track.path;
-	const straight = segments[track.straightOf[leg] as number] as Straight | undefined;
-	const before = segments[track.bendOf[leg - 1] ?? -1] as Bend | undefined;
-	const after = segments[track.bendOf[leg] ?? -1] as Bend | undefined;
-
-	const startsAt = footOn(track, wall, straight?.from ?? before?.to ?? after?.from);
-	const endsAt = footOn(track, wall, straight?.to ?? after?.from ?? before?.to);
-	if (at < startsAt && before !== undefined) {
-		const most = Math.abs(before.turn) - passesOver(track, before);
-		return before.start + before.length - before.radius * Math.min(swungAfter(startsAt - at, before.radius), most);
+	const bend = segments[track.bendOf[leg] ?? -1] as Bend | undefined;
+	if (legs[leg] !== wall) {
+		if (bend === undefined) return null;
+		const last = segments[track.bendEndOf[leg] as number] as Bend;
+		return bend.reverse
+			? squareOffReverse(track, bend.start, last.start + last.length, wall, at)
+			: squareOffFacet(track, bend, wall, at);
 	}
-	if (at > endsAt && after !== undefined)
-		return after.start + after.radius * Math.min(swungAfter(at - endsAt, after.radius), passesOver(track, after));
-	if (straight === undefined) return after?.start ?? (before === undefined ? null : before.start + before.length);
-	return straight.start + Math.min(Math.max(at - startsAt, 0), straight.length);
+	const along = segments[track.legOf[leg] as number] as Straight | Bow | undefined;
+	const before = segments[track.bendEndOf[leg - 1] ?? -1] as Bend | undefined;
+	const foot = (p: Point | undefined, otherwise: number) =>
+		p === undefined ? otherwise : footOnFace(track.chain, wall, p).at;
+
+	const startsAt = foot(
+		along?.from ?? before?.to ?? bend?.from,
+		(elbows[leg - 1] as Elbow | undefined)?.footRight ?? 0,
+	);
+	const endsAt = foot(along?.to ?? bend?.from ?? before?.to, startsAt);
+	if (at < startsAt && before?.reverse === true)
+		return squareOffReverse(
+			track,
+			(segments[track.bendOf[leg - 1] as number] as Bend).start,
+			before.start + before.length,
+			wall,
+			at,
+		);
+	if (at > endsAt && bend?.reverse === true) {
+		const last = segments[track.bendEndOf[leg] as number] as Bend;
+		return squareOffReverse(track, bend.start, last.start + last.length, wall, at);
+	}
+	if (at < startsAt && before !== undefined)
+		return before.start + before.length - intoBend(track, before, wall, startsAt - at, at, -1);
+	if (at > endsAt && bend !== undefined) return bend.start + intoBend(track, bend, wall, at - endsAt, at, 1);
+	if (along === undefined) return bend?.start ?? (before === undefined ? null : before.start + before.length);
+	const stretch = stretchOff(track.chain, wall, track.projections[wall] as number);
+	return along.start + Math.min(Math.max((at - startsAt) * stretch, 0), along.length);
 }
 
-function footOn({ chain }: FittedTrack, wall: number, at: Point | undefined): number {
-	if (at === undefined) return 0;
-	const corner = chain.corners[wall] as Point;
-	const { ux, uy } = chain.walls[wall] as WallFace;
-	return (at.x - corner.x) * ux + (at.y - corner.y) * uy;
+/** Index of the last leg along a wall at or before `wall`; −1 where there is none. */
+function lastAtOrBefore(legs: readonly number[], wall: number): number {
+	let low = -1;
+	let high = legs.length - 1;
+	while (low < high) {
+		const middle = (low + high + 1) >> 1;
+		if ((legs[middle] as number) <= wall) low = middle;
+		else high = middle - 1;
+	}
+	return low;
+}
+
+/** Where a bridging bend passes square off a place on a facet that it leaves out. */
+function squareOffFacet({ chain }: FittedTrack, bend: Bend, facet: number, at: number): number {
+	const centre = footOnFace(chain, facet, bend.centre);
+	const side = Math.sign(bend.turn);
+	const across = Math.sqrt(Math.max(0, bend.radius ** 2 - (at - centre.at) ** 2));
+	const off = centre.off - side * across;
+	const { x, y } = chain.corners[facet] as Point;
+	const { ux, uy } = chain.walls[facet] as WallFace;
+	const p = { x: x + ux * at + uy * off, y: y + uy * at - ux * off };
+	return nearestStation({ segments: [bend], length: bend.length }, p)?.station ?? bend.start;
+}
+
+/** Where a reverse bend is square off a place on one of its three walls: along each of them it only goes forward. */
+function squareOffReverse({ chain, path }: FittedTrack, from: number, to: number, wall: number, at: number): number {
+	let low = from;
+	let high = to;
+	for (let i = 0; i < 50; i++) {
+		const middle = (low + high) / 2;
+		if (footOnFace(chain, wall, (pointAt(path, middle) as { at: Point }).at).at < at) low = middle;
+		else high = middle;
+	}
+	return high;
+}
+
+/** Length of bend from its end on `wall` (the bend before it: −1, after it: 1) to where it is square off `at`, as far as it is that wall's. */
+function intoBend(track: FittedTrack, bend: Bend, wall: number, along: number, at: number, way: 1 | -1): number {
+	const whole = Math.abs(bend.turn);
+	if ((track.chain.walls[wall] as WallFace).bow === null) {
+		const over = isPlain(track, bend) ? passesOver(track, bend) : whole;
+		return Math.min(swungAfter(along, bend.radius), way > 0 || over === whole ? over : whole - over) * bend.radius;
+	}
+	let low = 0;
+	let high = bend.length / 2;
+	for (let i = 0; i < 50; i++) {
+		const middle = (low + high) / 2;
+		const p = pointOn(bend, way > 0 ? middle : bend.length - middle);
+		const past = (footOnFace(track.chain, wall, p).at - at) * way;
+		if (past < 0) low = middle;
+		else high = middle;
+	}
+	return high;
 }

@@ -1,6 +1,7 @@
 import { boxTree, visitWithin } from "./box-tree.ts";
 import type { WallChain } from "./chain.ts";
 import { type Curve, writeBox } from "./curve.ts";
+import { faceCurve } from "./face.ts";
 import { toFlatten } from "./flatten.ts";
 import type { Segment, TrackPath } from "./path.ts";
 import type { Point } from "./point.ts";
@@ -14,8 +15,8 @@ export interface Crossing {
 }
 
 /** Walls that cross or touch other walls than their neighbours. */
-export function wallCrossings({ corners, walls }: WallChain): Crossing[] {
-	const faces = walls.map((_, wall) => ({ from: corners[wall] as Point, to: corners[wall + 1] as Point }));
+export function wallCrossings(chain: WallChain): Crossing[] {
+	const faces = chain.walls.map((_, wall) => faceCurve(chain, wall));
 	return crossings(faces, (first, second) => second <= first + 1);
 }
 

@@ -44,8 +44,61 @@ export function approach(a: Curve, b: Curve): Approach {
 	return best;
 }
 
+/**
+ * A distance (mm) that two curves are certainly not nearer than; exact for two straight stretches. For an arc its whole circle is taken.
+ * Quick, to leave out pairs that cannot matter.
+ */
+export function atLeastApart(a: Curve, b: Curve): number {
+	if (a.centre === undefined) return b.centre === undefined ? straightsApart(a, b) : circleApart(b, a);
+	return b.centre === undefined ? circleApart(a, b) : 0;
+}
+
+function straightsApart(a: Curve, b: Curve): number {
+	if (isAcross(a, b) && isAcross(b, a)) return 0;
+	return Math.sqrt(
+		Math.min(
+			offStraightSquared(a.from, b),
+			offStraightSquared(a.to, b),
+			offStraightSquared(b.from, a),
+			offStraightSquared(b.to, a),
+		),
+	);
+}
+
+/** Do the ends of `b` lie on different sides of the line along `a`, or on it? */
+function isAcross({ from, to }: Curve, b: Curve): boolean {
+	const dx = to.x - from.x;
+	const dy = to.y - from.y;
+	const first = dx * (b.from.y - from.y) - dy * (b.from.x - from.x);
+	const second = dx * (b.to.y - from.y) - dy * (b.to.x - from.x);
+	return first * second <= 0;
+}
+
+/** From a straight stretch to the circle that an arc is part of. */
+function circleApart({ centre, radius }: Curve, straight: Curve): number {
+	const c = centre as Point;
+	const r = radius as number;
+	const least = Math.sqrt(offStraightSquared(c, straight));
+	if (least >= r) return least - r;
+	const { from, to } = straight;
+	const most = Math.sqrt(Math.max((from.x - c.x) ** 2 + (from.y - c.y) ** 2, (to.x - c.x) ** 2 + (to.y - c.y) ** 2));
+	return most <= r ? r - most : 0;
+}
+
+function offStraightSquared(p: Point, { from, to }: Curve): number {
+	const dx = to.x - from.x;
+	const dy = to.y - from.y;
+	const px = p.x - from.x;
+	const py = p.y - from.y;
+	const share = (px * dx + py * dy) / (dx * dx + dy * dy);
+	const held = share > 0 ? Math.min(share, 1) : 0;
+	const x = px - dx * held;
+	const y = py - dy * held;
+	return x * x + y * y;
+}
+
 /** The point of a curve nearest to `p`. */
-function nearestOn(curve: Curve, p: Point): Point {
+export function nearestOn(curve: Curve, p: Point): Point {
 	const { from, to, centre, radius } = curve;
 	if (centre === undefined || radius === undefined) {
 		const dx = to.x - from.x;
@@ -125,8 +178,9 @@ function arcArc(a: Curve, b: Curve): Point[] {
 	const dx = cb.x - ca.x;
 	const dy = cb.y - ca.y;
 	const apart = Math.sqrt(dx * dx + dy * dy);
-	if (apart === 0 || apart > ra + rb || apart < Math.abs(ra - rb)) return [];
-	const along = (apart * apart + ra * ra - rb * rb) / (2 * apart);
+	if (ra > rb) return arcArc(b, a);
+	if (apart === 0 || apart > ra + rb || apart < rb - ra) return [];
+	const along = ((apart - rb) * (apart + rb) + ra * ra) / (2 * apart);
 	const aside = Math.sqrt(Math.max(0, ra * ra - along * along));
 	const x = ca.x + (dx * along) / apart;
 	const y = ca.y + (dy * along) / apart;

@@ -1,11 +1,14 @@
-import { type Degrees, toDegrees } from "./angle.ts";
+import { type Degrees, type Radians, toDegrees } from "./angle.ts";
 import { type BendPlan, planBends } from "./bend-plan.ts";
-import type { WallChain, WallFace } from "./chain.ts";
+import { bridgeFacets, smoothBends } from "./bridge.ts";
+import type { WallBow, WallChain, WallFace } from "./chain.ts";
+import type { Corridor } from "./corridor.ts";
+import type { Elbow } from "./elbow.ts";
 import { layTrack } from "./lay.ts";
 import { found, type Outcome } from "./outcome.ts";
 import type { TrackPath } from "./path.ts";
-import { greatestRadius, shareRadii, starvedLegs } from "./share.ts";
-import { LENGTH_SLACK, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
+import { greatestRadius, shareRadii, starvedLegs, tangents } from "./share.ts";
+import { LENGTH_SLACK, NEARLY_TANGENT, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
 
 /** A place along a wall face, mm from its left corner. */
 export interface WallPlace {
@@ -28,6 +31,10 @@ export interface FitRule {
 	readonly straightBesideBend: number;
 	/** Straight that the hardware at each end of the track takes up. */
 	readonly endStraight: number;
+	/** Least distance from the centre line to any wall face. */
+	readonly clearance: number;
+	/** Given, the smoothest track inside it is fitted, as few bends as possible; otherwise the track follows the walls. */
+	readonly corridor?: Corridor | null;
 	/** Radii that must be kept exactly, by corner. */
 	readonly setRadii: ReadonlyMap<number, number>;
 }
@@ -37,11 +44,13 @@ export interface FittedTrack {
 	readonly projections: readonly number[];
 	readonly path: TrackPath;
 	readonly bends: BendPlan;
-	/** Radius at each corner between the track's ends, mm, left to right; 0 where there is no turn. */
+	/** Radius of each bend, mm, left to right; 0 where there is no turn. */
 	readonly radii: readonly number[];
-	/** Index in the path of the straight along each wall from start to end, and of the bend at each corner; −1 where dropped. */
-	readonly straightOf: readonly number[];
+	/** Index in the path of each leg (`bends.legs`) and of each bend (`bends.elbows`); −1 where dropped. */
+	readonly legOf: readonly number[];
 	readonly bendOf: readonly number[];
+	/** The same for the last segment of each bend: another one only for a reverse bend. */
+	readonly bendEndOf: readonly number[];
 }
 
 /** Why a track cannot be fitted. Lengths mm, angles degrees. */
@@ -55,8 +64,19 @@ export type FitFault =
 			readonly length: number;
 	  }
 	| { readonly kind: "ends-reversed" }
-	| { readonly kind: "external-corner"; readonly corner: number; readonly angle: Degrees }
-	| { readonly kind: "bowed-wall"; readonly wall: number; readonly rise: number }
+	/** The legs along the two walls at a corner never meet, however they are rounded. */
+	| { readonly kind: "legs-do-not-meet"; readonly corner: number }
+	/** A bowed wall whose leg would be tighter than the track bends. */
+	| { readonly kind: "bow-too-tight"; readonly wall: number; readonly radius: number; readonly least: number }
+	/** Round this corner (or this run of corners) no bend of the least radius keeps its clearance. */
+	| {
+			readonly kind: "no-room-round-corner";
+			readonly corner: number;
+			readonly last: number;
+			readonly turn: Radians;
+			readonly radius: number;
+			readonly greatest: number;
+	  }
 	| {
 			readonly kind: "projection-change-at-slight-turn";
 			readonly corner: number;
@@ -83,10 +103,10 @@ export type FitFault =
 	  };
 
 /**
- * Fits a track of straight legs and bends along `chain`, its centre line `projections[wall]` mm off each wall face.
- * Every bend gets the same share of the way from its least to its preferred radius as far as the legs allow; radii set by
- * the user are taken off first and kept. Slight turns (under 3°) get a sprung bend, as wide as the legs leave room for once
- * all made bends have theirs, up to 5 m.
+ * Fits a track of legs and bends along `chain`, its centre line `projections[wall]` mm off each wall face. Every bend gets the same
+ * share of the way from its least to its preferred radius as far as the legs allow; radii set by the user are taken off first and
+ * kept. Facets too short for the bends at their ends are bridged, so that as many legs as possible are kept. Slight turns (under
+ * 3°) get a sprung bend, as wide as the legs leave room for once all made bends have theirs, up to 5 m.
  */
 export function fitTrack(
 	chain: WallChain,
@@ -94,21 +114,51 @@ export function fitTrack(
 	ends: TrackEnds,
 	rule: FitRule,
 ): Outcome<FittedTrack, FitFault> {
-	const before = faultsBeforeFitting(chain, projections, ends);
+	const before = faultsBeforeFitting(chain, projections, ends, rule);
 	if (before !== null) return { ok: false, faults: before };
 
-	const bends = planBends(chain, projections, ends, rule);
-	const made = shareRadii(bends);
-	if (made === null || bends.set.size > 0) {
-		const faults = faultsOfRadii(chain, bends);
+	const corridor = rule.corridor ?? null;
+	const smooth = corridor === null ? null : smoothBends(chain, projections, ends, rule, corridor);
+	if (smooth !== null) {
+		const fitted = fitRadii(planBends(chain, projections, ends, rule, smooth));
+		if (fitted.ok)
+			return found(layTrack(chain, projections, ends.start, ends.end, fitted.value.bends, fitted.value.radii));
+	}
+	const one = planBends(chain, projections, ends, rule, null);
+	const whole = fitRadii(one);
+	if (whole.ok) return found(layTrack(chain, projections, ends.start, ends.end, whole.value.bends, whole.value.radii));
+	const bridges = whole.faults.some(mayBeBridged) ? bridgeFacets(chain, projections, ends, rule) : null;
+	if (bridges === null) return whole;
+	const bridged = fitRadii(planBends(chain, projections, ends, rule, bridges));
+	if (!bridged.ok) return whole;
+	return found(layTrack(chain, projections, ends.start, ends.end, bridged.value.bends, bridged.value.radii));
+}
+
+const mayBeBridged = ({ kind }: FitFault): boolean => kind === "leg-too-short" || kind === "no-room-round-corner";
+
+interface FittedRadii {
+	readonly bends: BendPlan;
+	readonly radii: readonly number[];
+}
+
+function fitRadii(bends: BendPlan | FitFault[]): Outcome<FittedRadii, FitFault> {
+	if (Array.isArray(bends)) return { ok: false, faults: bends };
+	const plan = bends as BendPlan;
+	const made = shareRadii(plan);
+	if (made === null || plan.set.size > 0) {
+		const faults = faultsOfRadii(plan);
 		if (faults.length > 0) return { ok: false, faults };
 	}
 	if (made === null) throw new Error("Broken invariant: no radii were shared out and no leg is too short.");
-	const radii = bends.sprung.size > 0 ? spring(bends, made) : made;
-	return found(layTrack(chain, projections, ends.start, bends, radii));
+	return found({ bends: plan, radii: plan.sprung.size > 0 ? spring(plan, made) : made });
 }
 
-function faultsBeforeFitting(chain: WallChain, projections: readonly number[], ends: TrackEnds): FitFault[] | null {
+function faultsBeforeFitting(
+	chain: WallChain,
+	projections: readonly number[],
+	ends: TrackEnds,
+	rule: FitRule,
+): FitFault[] | null {
 	const { start, end } = ends;
 	const offLeft = offWall(chain, "left", start);
 	const offRight = offWall(chain, "right", end);
@@ -118,13 +168,12 @@ function faultsBeforeFitting(chain: WallChain, projections: readonly number[], e
 
 	const faults: FitFault[] = [];
 	for (let wall = start.wall; wall <= end.wall; wall++) {
-		const { rise } = chain.walls[wall] as WallFace;
-		if (rise !== 0) faults.push({ kind: "bowed-wall", wall, rise });
+		const { bow } = chain.walls[wall] as WallFace;
+		if (bow !== null) bowFault(bow, wall, projections[wall] as number, rule, faults);
 		if (wall === start.wall) continue;
 		const turn = chain.turns[wall] as number;
 		const left = projections[wall - 1] as number;
 		const right = projections[wall] as number;
-		if (turn <= -SLIGHT_TURN) faults.push({ kind: "external-corner", corner: wall, angle: toDegrees(Math.PI - turn) });
 		if (left !== right && Math.abs(turn) < SLIGHT_TURN)
 			faults.push({
 				kind: "projection-change-at-slight-turn",
@@ -137,34 +186,44 @@ function faultsBeforeFitting(chain: WallChain, projections: readonly number[], e
 	return faults.length > 0 ? faults : null;
 }
 
+/** The leg along a bowed wall is the arc concentric with it, and must bend no tighter than the track. */
+function bowFault(bow: WallBow, wall: number, projection: number, { leastRadius }: FitRule, faults: FitFault[]): void {
+	const radius = bow.radius - Math.sign(bow.turn) * projection;
+	const least = bow.turn > 0 ? leastRadius.internal : leastRadius.external;
+	if (radius < least - LENGTH_SLACK) faults.push({ kind: "bow-too-tight", wall, radius, least });
+}
+
 function offWall(chain: WallChain, end: "left" | "right", { wall, at }: WallPlace): FitFault | null {
-	const length = chain.walls[wall]?.length ?? 0;
+	const length = chain.walls[wall]?.faceLength ?? 0;
 	const onWall = length > 0 && at >= -LENGTH_SLACK && at <= length + LENGTH_SLACK;
 	return onWall ? null : { kind: "end-off-wall", end, wall, at, length };
 }
 
 /** Set radii that are too tight or too wide, and legs too short whatever the radii. */
-function faultsOfRadii(chain: WallChain, bends: BendPlan): FitFault[] {
+function faultsOfRadii(bends: BendPlan): FitFault[] {
 	const faults: FitFault[] = [];
-	const { first, least, floor } = bends;
-	for (const i of bends.set)
-		if ((least[i] as number) < (floor[i] as number))
-			faults.push({
-				kind: "radius-below-least",
-				corner: first + 1 + i,
-				radius: least[i] as number,
-				least: floor[i] as number,
-			});
-
-	const starved = starvedLegs(bends);
-	const hopeless = new Set(starvedLegs({ ...bends, least: floor }));
+	const { elbows, legs, least, floor, ceiling } = bends;
+	const corner = (bend: number) => (elbows[bend] as Elbow).first;
 	const blamed = new Set<number>();
-	for (const leg of starved) {
-		const wall = first + leg;
+	for (const i of bends.set) {
+		const radius = least[i] as number;
+		if (radius < (floor[i] as number))
+			faults.push({ kind: "radius-below-least", corner: corner(i), radius, least: floor[i] as number });
+		else if (radius > (ceiling[i] as number))
+			faults.push({ kind: "radius-too-large", corner: corner(i), radius, greatest: ceiling[i] as number });
+	}
+	const hopeless = new Set(starvedLegs({ ...bends, least: floor }));
+	for (const leg of starvedLegs(bends)) {
 		if (hopeless.has(leg)) {
 			const length = bends.length[leg] as number;
 			const needed = length - (bends.room[leg] as number) + tangentsAt(bends, leg);
-			faults.push({ kind: "leg-too-short", wall, length, needed, gain: gainPerProjection(chain, bends, leg) });
+			faults.push({
+				kind: "leg-too-short",
+				wall: legs[leg] as number,
+				length,
+				needed,
+				gain: gainPerProjection(bends, leg),
+			});
 		} else for (const bend of [leg - 1, leg]) if (bends.set.has(bend)) blamed.add(bend);
 	}
 	for (const bend of blamed) {
@@ -174,25 +233,28 @@ function faultsOfRadii(chain: WallChain, bends: BendPlan): FitFault[] {
 		const radius = least[bend] as number;
 		// Is its neighbour alone to blame, which leaves it not even its least?
 		if (radius <= most) continue;
-		faults.push({ kind: "radius-too-large", corner: first + 1 + bend, radius, greatest: most });
+		faults.push({ kind: "radius-too-large", corner: corner(bend), radius, greatest: most });
 	}
 	return faults;
 }
 
-function tangentsAt({ slope, floor }: BendPlan, leg: number): number {
-	const left = leg > 0 ? (slope[leg - 1] as number) * (floor[leg - 1] as number) : 0;
-	return left + (leg < slope.length ? (slope[leg] as number) * (floor[leg] as number) : 0);
+function tangentsAt(bends: BendPlan, leg: number): number {
+	return tangents(bends, bends.floor, leg);
 }
 
 /** A leg ends at virtual corners d·tan(turn/2) in from each of its wall's corners, so it grows as the projection d shrinks. */
-function gainPerProjection(chain: WallChain, bends: BendPlan, leg: number): number {
-	const wall = bends.first + leg;
-	const left = leg > 0 ? (chain.halfTangents[wall] as number) : 0;
-	return left + (leg < bends.slope.length ? (chain.halfTangents[wall + 1] as number) : 0);
+function gainPerProjection({ elbows }: BendPlan, leg: number): number {
+	const slopeOf = (elbow: Elbow | undefined) => (elbow === undefined ? 0 : Math.sign(elbow.turn) * elbow.slope);
+	return slopeOf(elbows[leg - 1]) + slopeOf(elbows[leg]);
 }
 
 /** Widens the slight turns into what the made bends have left. */
 function spring(bends: BendPlan, made: readonly number[]): number[] {
-	const goal = made.map((radius, i) => (bends.sprung.has(i) && radius > 0 ? Math.max(radius, SPRUNG_RADIUS) : radius));
-	return shareRadii({ room: bends.room, slope: bends.slope, least: made, goal }) ?? [...made];
+	const goal = made.map((radius, i) => {
+		const { feet, turn } = bends.elbows[i] as Elbow;
+		const unseen = feet !== null && Math.abs(turn) < NEARLY_TANGENT;
+		if (!bends.sprung.has(i) || radius === 0 || unseen) return radius;
+		return Math.max(radius, Math.min(SPRUNG_RADIUS, bends.ceiling[i] as number));
+	});
+	return shareRadii({ ...bends, least: made, goal }) ?? [...made];
 }

@@ -17,6 +17,8 @@ export interface Straight extends SegmentBase {
 	readonly kind: "straight";
 	/** Index of the wall that it follows. */
 	readonly wall: number;
+	/** True between the two halves of a reverse bend: it passes `wall` without following it. */
+	readonly crosses: boolean;
 }
 
 interface ArcSegment extends SegmentBase {
@@ -33,6 +35,8 @@ export interface Bend extends ArcSegment {
 	readonly corners: readonly number[];
 	/** True where the track springs round a slight turn: nothing is bent and nothing is marked. */
 	readonly sprung: boolean;
+	/** Half of a reverse bend: one of its ends lies on no wall's leg. */
+	readonly reverse: boolean;
 }
 
 /** An arc that runs along one bowed wall. */

@@ -1,6 +1,7 @@
 import { wrapHeading } from "./angle.ts";
-import type { WallChain, WallFace } from "./chain.ts";
+import type { WallChain } from "./chain.ts";
 import { approach, crossingPoints } from "./curve.ts";
+import { faceCurve, footOnFace } from "./face.ts";
 import type { TrackEnds } from "./fit.ts";
 import type { Segment, TrackPath } from "./path.ts";
 import type { Point } from "./point.ts";
@@ -56,10 +57,11 @@ export function prove(path: TrackPath, chain: WallChain, rule: ProofRule): Broke
 		if (segment.kind !== "straight") {
 			const least = segment.turn > 0 ? rule.leastRadius.internal : rule.leastRadius.external;
 			law("radius-at-least", i, least - segment.radius, LENGTH_SLACK);
-		} else law("follows-its-wall", i, offItsWall(segment, segment.wall, chain, rule), JOIN_POSITION);
+		}
+		if (segment.kind === "bow" || (segment.kind === "straight" && !segment.crosses))
+			law("follows-its-wall", i, offItsWall(segment, segment.wall, chain, rule), JOIN_POSITION);
 		chain.walls.forEach((_, wall) => {
-			const face = { from: chain.corners[wall] as Point, to: chain.corners[wall + 1] as Point };
-			law("clear-of-walls", i, rule.clearance - approach(segment, face).distance, JOIN_POSITION);
+			law("clear-of-walls", i, rule.clearance - approach(segment, faceCurve(chain, wall)).distance, JOIN_POSITION);
 		});
 		path.segments.slice(i + 1).forEach((later, j) => {
 			const joined = later.start - segment.start - segment.length < LOOP;
@@ -100,7 +102,7 @@ function wholeInItself(segment: Segment): { readonly off: number; readonly headi
 
 function offItsWall({ from, to }: Segment, wall: number, chain: WallChain, { projections }: ProofRule): number {
 	const projection = projections[wall] as number;
-	return Math.max(...[from, to].map((p) => Math.abs(offWall(p, wall, chain).right - projection)));
+	return Math.max(...[from, to].map((p) => Math.abs(footOnFace(chain, wall, p).off - projection)));
 }
 
 function offPlace(
@@ -110,16 +112,8 @@ function offPlace(
 	{ projections }: ProofRule,
 ): number {
 	if (p === undefined) return Number.NaN;
-	const { along, right } = offWall(p, wall, chain);
-	return Math.hypot(along - at, right - (projections[wall] as number));
-}
-
-function offWall(p: Point, wall: number, { corners, walls }: WallChain): { along: number; right: number } {
-	const corner = corners[wall] as Point;
-	const { ux, uy } = walls[wall] as WallFace;
-	const x = p.x - corner.x;
-	const y = p.y - corner.y;
-	return { along: x * ux + y * uy, right: x * uy - y * ux };
+	const foot = footOnFace(chain, wall, p);
+	return Math.hypot(foot.at - at, foot.off - (projections[wall] as number));
 }
 
 const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);

@@ -10,7 +10,12 @@ export interface BendRow {
 	readonly least: readonly number[];
 	/** Radius that each bend would have with room to spare; ≥ least. Equal to least where the radius is fixed. */
 	readonly goal: readonly number[];
+	/** Bends whose tangents do not simply grow with the radius (beside bowed walls), and what they take. */
+	readonly curved?: ReadonlyMap<number, Taking>;
 }
+
+/** Track that a bend of a given radius takes from its left and its right leg; grows with the radius; null where there is no bend so wide. */
+export type Taking = (radius: number) => readonly [left: number, right: number] | null;
 
 /**
  * The fairest widest radii: every bend goes the same share of the way from its least radius to its goal; where a leg becomes
@@ -18,13 +23,10 @@ export interface BendRow {
  * Legs fill up one after another from a queue, O(n log n).
  */
 export function shareRadii(row: BendRow): number[] | null {
-	const { room, slope, goal } = row;
-	const bends = slope.length;
+	const { room, goal } = row;
 	let allReachTheirGoal = true;
-	for (let leg = 0; leg <= bends; leg++) {
-		const l = leg - 1;
-		const taken = (l >= 0 ? at(slope, l) * at(goal, l) : 0) + (leg < bends ? at(slope, leg) * at(goal, leg) : 0);
-		if (taken > at(room, leg)) {
+	for (let leg = 0; leg < room.length; leg++) {
+		if (tangents(row, goal, leg) > at(room, leg)) {
 			allReachTheirGoal = false;
 			break;
 		}
@@ -35,63 +37,105 @@ export function shareRadii(row: BendRow): number[] | null {
 }
 
 /** Legs too short even with every bend at its least radius. */
-export function starvedLegs({ room, slope, least }: BendRow): number[] {
+export function starvedLegs(row: BendRow): number[] {
 	const starved: number[] = [];
-	for (let leg = 0; leg < room.length; leg++)
-		if (tangents(slope, least, leg) > at(room, leg) + LENGTH_SLACK) starved.push(leg);
+	for (let leg = 0; leg < row.room.length; leg++)
+		if (!(tangents(row, row.least, leg) <= at(row.room, leg) + LENGTH_SLACK)) starved.push(leg);
 	return starved;
 }
 
 /** Radius that bend `bend` could have with its neighbours at `others`, mm. */
-export function greatestRadius({ room, slope }: BendRow, others: readonly number[], bend: number): number {
-	const before = bend > 0 ? at(slope, bend - 1) * at(others, bend - 1) : 0;
-	const after = bend + 1 < slope.length ? at(slope, bend + 1) * at(others, bend + 1) : 0;
-	return Math.min(at(room, bend) - before, at(room, bend + 1) - after) / at(slope, bend);
+export function greatestRadius(row: BendRow, others: readonly number[], bend: number): number {
+	const { room, slope, curved } = row;
+	const left = at(room, bend) - (bend > 0 ? takes(row, bend - 1, at(others, bend - 1), 1) : 0);
+	const right = at(room, bend + 1) - (bend + 1 < slope.length ? takes(row, bend + 1, at(others, bend + 1), 0) : 0);
+	if (!curved?.has(bend)) return Math.min(left, right) / at(slope, bend);
+	return widest((radius) => takes(row, bend, radius, 0) <= left && takes(row, bend, radius, 1) <= right);
 }
 
-function fill({ room, slope, least, goal }: BendRow): number[] {
+/** Radii are not searched beyond this (mm). */
+const WIDEST = 100_000;
+
+function widest(fits: (radius: number) => boolean): number {
+	let yes = 0;
+	let no = WIDEST;
+	for (let i = 0; i < 60; i++) {
+		const middle = (yes + no) / 2;
+		if (fits(middle)) yes = middle;
+		else no = middle;
+	}
+	return yes;
+}
+
+function fill(row: BendRow): number[] {
+	const { room, slope, least, goal, curved } = row;
 	const bends = slope.length;
 	const radii = goal.slice();
 	const open = new Uint8Array(bends).fill(1);
-	const spare = new Float64Array(bends + 1);
-	const rate = new Float64Array(bends + 1);
 	const queue = new FlatQueue<number>();
+	const full = new Float64Array(bends + 1);
+	const radiusAt = (bend: number, share: number) =>
+		open[bend] === 1 ? at(least, bend) + share * (at(goal, bend) - at(least, bend)) : at(radii, bend);
+	const taken = (leg: number, share: number) =>
+		(leg > 0 ? takes(row, leg - 1, radiusAt(leg - 1, share), 1) : 0) +
+		(leg < bends ? takes(row, leg, radiusAt(leg, share), 0) : 0);
 
-	const growth = (bend: number) => at(slope, bend) * (at(goal, bend) - at(least, bend));
-	const rateOf = (leg: number) =>
-		(leg > 0 && open[leg - 1] ? growth(leg - 1) : 0) + (leg < bends && open[leg] ? growth(leg) : 0);
-	const fullAt = (leg: number) => Math.max(0, at(spare, leg) / at(rate, leg));
-
-	for (let leg = 0; leg <= bends; leg++) {
-		spare[leg] = at(room, leg) - tangents(slope, least, leg);
-		rate[leg] = rateOf(leg);
-		if (at(rate, leg) > 0 && fullAt(leg) < 1) queue.push(leg, fullAt(leg));
-	}
-
+	/** The share at which a leg is full; infinite where it never is. */
+	const fullAt = (leg: number): number => {
+		const spareAtGoal = at(room, leg) - taken(leg, 1);
+		if (spareAtGoal >= 0) return Number.POSITIVE_INFINITY;
+		const spareAtLeast = at(room, leg) - taken(leg, 0);
+		if (spareAtLeast <= 0) return 0;
+		const bendsOut = (leg > 0 && curved?.has(leg - 1)) || (leg < bends && curved?.has(leg));
+		if (!bendsOut) return spareAtLeast / (spareAtLeast - spareAtGoal);
+		let low = 0;
+		let high = 1;
+		for (let i = 0; i < 60; i++) {
+			const middle = (low + high) / 2;
+			if (taken(leg, middle) <= at(room, leg)) low = middle;
+			else high = middle;
+		}
+		return low;
+	};
+	const enqueue = (leg: number) => {
+		full[leg] = fullAt(leg);
+		if (at(full, leg) < 1) queue.push(leg, at(full, leg));
+	};
 	const close = (bend: number, share: number, otherLeg: number) => {
-		if (bend < 0 || bend >= bends || !open[bend]) return;
+		if (bend < 0 || bend >= bends || open[bend] !== 1) return;
+		radii[bend] = radiusAt(bend, share);
 		open[bend] = 0;
-		radii[bend] = at(least, bend) + share * (at(goal, bend) - at(least, bend));
-		spare[otherLeg] = at(spare, otherLeg) - share * growth(bend);
-		rate[otherLeg] = rateOf(otherLeg);
-		if (at(rate, otherLeg) > 0 && fullAt(otherLeg) < 1) queue.push(otherLeg, fullAt(otherLeg));
+		if (at(full, otherLeg) !== DONE) enqueue(otherLeg);
 	};
 
+	for (let leg = 0; leg <= bends; leg++) enqueue(leg);
 	for (let share = queue.peekValue(); share !== undefined; share = queue.peekValue()) {
 		const leg = queue.pop() as number;
-		const stale = at(rate, leg) <= 0 || share !== fullAt(leg);
+		const stale = share !== at(full, leg);
 		if (stale) continue;
-		rate[leg] = 0;
+		full[leg] = DONE;
 		close(leg - 1, share, leg - 1);
 		close(leg, share, leg + 1);
 	}
 	return radii;
 }
 
-function tangents(slope: readonly number[], radii: readonly number[], leg: number): number {
+/** Marks a leg whose bends have all stopped. */
+const DONE = -1;
+
+/** Track that the bends at both ends of a leg take from it. */
+export function tangents(row: BendRow, radii: readonly number[], leg: number): number {
 	return (
-		(leg > 0 ? at(slope, leg - 1) * at(radii, leg - 1) : 0) + (leg < slope.length ? at(slope, leg) * at(radii, leg) : 0)
+		(leg > 0 ? takes(row, leg - 1, at(radii, leg - 1), 1) : 0) +
+		(leg < row.slope.length ? takes(row, leg, at(radii, leg), 0) : 0)
 	);
+}
+
+/** Track that a bend takes from its left (0) or right (1) leg; infinite where there is no bend so wide. */
+function takes({ slope, curved }: BendRow, bend: number, radius: number, side: 0 | 1): number {
+	const taking = curved === undefined || curved.size === 0 ? undefined : curved.get(bend);
+	if (taking === undefined) return at(slope, bend) * radius;
+	return taking(radius)?.[side] ?? Number.POSITIVE_INFINITY;
 }
 
 const at = (values: ArrayLike<number>, index: number): number => values[index] as number;

@@ -33,7 +33,7 @@ export function segmentAt({ segments }: TrackPath, station: number): number {
 }
 
 /** The point `along` mm into a segment. */
-function pointOn(segment: Segment, along: number): Point {
+export function pointOn(segment: Segment, along: number): Point {
 	if (segment.kind === "straight") {
 		const share = along / segment.length;
 		return {

@@ -30,3 +30,9 @@ export const GREATEST_COORDINATE = 100_000;
 
 /** Stretches of path closer together than this along the path (mm) are joined, not crossing: no loop is so short. */
 export const LOOP = 1;
+
+/** A wall that bows by no more than this (mm) is straight: a tape cannot tell, and the arc would be too flat to reckon with. */
+export const NO_RISE = 0.5;
+
+/** Turns beside a bow under this (rad, 0.06°) are reckoned close to the corner, and their bends are not widened: nobody sees them. */
+export const NEARLY_TANGENT = 1e-3;

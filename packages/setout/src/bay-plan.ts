@@ -15,6 +15,8 @@ export interface BayPlan {
 	/** The fitted centre line; null where it was refused. What follows is then empty. */
 	readonly path: TrackPath | null;
 	readonly corners: readonly CornerSetOut[];
+	/** Facets that a bend leaves out, and how far it stands off where the leg along each would be. */
+	readonly bridged: readonly BridgedFacet[];
 	readonly brackets: readonly Bracket[];
 	readonly joints: readonly Joint[];
 	readonly pieces: readonly Piece[];
@@ -27,12 +29,16 @@ export interface BayPlan {
 /** One fitted corner, as a fitter marks it out. */
 export interface CornerSetOut {
 	readonly corner: number;
+	/** All corners that its bend goes round: itself, or with others whose facets it bridges. */
+	readonly corners: readonly number[];
+	/** Half of a reverse bend, a bend that bridges facets, or an ordinary one. */
+	readonly kind: "bend" | "bridge" | "reverse";
 	/** Room angle between the two walls. */
 	readonly interiorAngle: Radians;
 	/** Bend radius on the centre line, mm; 0 where there is no bend. */
 	readonly radius: number;
-	/** From the corner along the left and the right wall face to where the bend starts, mm. */
-	readonly setBack: readonly [number, number];
+	/** From the corner along the left and the right wall face to where the bend starts, mm; null towards a wall that it leaves out. */
+	readonly setBack: readonly [left: number | null, right: number | null];
 	/** Length along the bend, mm. */
 	readonly sweep: number;
 	/** Corner to the middle of the bend, mm. */
@@ -44,6 +50,12 @@ export interface CornerSetOut {
 	readonly greatest: number;
 	/** The user set this radius. */
 	readonly chosen: boolean;
+}
+
+export interface BridgedFacet {
+	readonly wall: number;
+	/** mm; away from an internal wall positive, towards an external one negative. */
+	readonly standOff: number;
 }
 
 export type BracketRole = "end" | "bend" | "joint" | "companion" | "field" | "pinned";

@@ -2,6 +2,7 @@ export type {
 	BayPlan,
 	Bracket,
 	BracketRole,
+	BridgedFacet,
 	CornerSetOut,
 	Cut,
 	Glass,

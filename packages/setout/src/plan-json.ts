@@ -21,6 +21,7 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 			sweep,
 			cornerGap,
 		})),
+		bridged: plan.bridged,
 		brackets: plan.brackets.map((bracket) => ({ ...bracket, at: pair(bracket.at) })),
 		joints: plan.joints,
 		pieces: plan.pieces.map((piece) => ({
@@ -36,12 +37,16 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 		survey: { settled: false, sigma0: null, redundancy: 0, suspects: [], next: null },
 		findings: plan.findings.map((finding) => {
 			const { severity, message, remedies } = describe(finding, { unit, walls });
-			const { at, ...where } = finding.where;
+			const { at, from, ...where } = finding.where;
 			return {
 				code: finding.code,
 				severity,
 				message,
-				where: at === undefined ? where : { ...where, at: pair(at) },
+				where: {
+					...where,
+					...(at === undefined ? {} : { at: pair(at) }),
+					...(from === undefined ? {} : { from: pair(from) }),
+				},
 				figures: finding.figures,
 				remedies: finding.remedies.map(({ change }, i) => ({ label: remedies[i], change })),
 			};

@@ -1,3 +1,4 @@
+import type { FittedTrack } from "@baywright/geometry";
 import type { BayPlan } from "./bay-plan.ts";
 import { clearGlass, stackBack } from "./curtains/stack-back.ts";
 import { severityOf } from "./finding/codes.ts";
@@ -8,6 +9,7 @@ import type { Bay } from "./job/bay-schema.ts";
 import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
 import { wallFaces } from "./survey/wall-faces.ts";
+import { bridgedFacets } from "./track/bend-spans.ts";
 import { bracketRoom } from "./track/bracket-room.ts";
 import { placeBrackets } from "./track/brackets.ts";
 import { cornersOf } from "./track/corners.ts";
@@ -43,6 +45,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		height,
 		path: null,
 		corners: [],
+		bridged: [],
 		brackets: [],
 		joints: [],
 		pieces: [],
@@ -54,8 +57,8 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 	if (chain === null || faces.length > 0) return refused();
 
 	const fit = fitBay(bay, chain, system);
+	const others = library.systems.filter(({ id }) => id !== system.id);
 	if (!fit.ok) {
-		const others = library.systems.filter(({ id }) => id !== system.id);
 		return refused(...fit.faults.map((fault) => fitFinding(fault, bay, chain, system, others)));
 	}
 	const track = fit.value;
@@ -77,6 +80,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		height,
 		path: track.path,
 		corners: cornersOf(track),
+		bridged: bridgedFacets(track),
 		brackets,
 		joints,
 		pieces,
@@ -85,13 +89,22 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		glass: clearGlass(bay, track, stacks),
 		findings: gravestFirst([
 			...findings,
-			...inTheWay(bay, system, track, height),
+			...smootherFinding(bay, track),
+			...inTheWay(bay, system, track, height, others),
 			...stockFindings,
 			...jointFindings,
 			...bracketFindings,
 			...keptForLater(bay, library),
 		]),
 	};
+}
+
+/** Where the smoothest track was wanted and none stays inside what the brackets reach, the walls are followed and that is said. */
+function smootherFinding({ track: { follow } }: Bay, { bends }: FittedTrack): Finding[] {
+	const followsWalls = bends.elbows.every(({ limits }) => limits === null);
+	return follow === "smoothest" && followsWalls && bends.elbows.length > 0
+		? [{ code: "no-smoother-track", where: {}, figures: {}, remedies: [] }]
+		: [];
 }
 
 /** Plans every bay; remedy paths start at the job. */

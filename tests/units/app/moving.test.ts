@@ -33,6 +33,8 @@ function job(corners: readonly (readonly [number, number])[]): Job {
 
 const cornersOf = (it: Job) => it.bays[1]?.corners;
 
+const risesOf = (it: Job) => (it.bays[1] as Job["bays"][number]).walls.map(({ rise }) => rise);
+
 describe("moving", () => {
 	it("brings a corner onto whole millimetres and leaves all else alone", () => {
 		const before = job(SPLAYED);
@@ -103,6 +105,25 @@ describe("moving", () => {
 		expect(moveLabel({ ...grip, kind: "corner", index: 1 })).toBe("move corner 1");
 		expect(moveLabel({ ...grip, kind: "corner", index: 0 })).toBe("move the left end");
 		expect(moveLabel({ ...grip, kind: "wall", index: 1 })).toBe("move the front wall");
+	});
+
+	it("bows a wall by the way that goes out from the room, in whole millimetres, and leaves all else alone", () => {
+		const before = job(SQUARE);
+		const out = moved({ kind: "bow", index: 1, job: before, bay: 1 }, 300, 119.6);
+		expect(risesOf(out)).toEqual([0, 120, 0]);
+		expect(cornersOf(out)).toEqual(SQUARE);
+		expect(out.bays[0]).toBe(before.bays[0]);
+		expect(risesOf(moved({ kind: "bow", index: 1, job: out, bay: 1 }, 0, -300))).toEqual([0, -180, 0]);
+		expect(moveLabel({ kind: "bow", index: 1, job: before, bay: 1 })).toBe("bow the front wall");
+	});
+
+	it("bows a wall no deeper than a half circle, and by hand leaves it straight where it all but is", () => {
+		const grip = { kind: "bow", index: 0, job: job(SQUARE), bay: 1 } as const;
+		expect(risesOf(moved(grip, -2000, 0))).toEqual([350, 0, 0]);
+		expect(risesOf(moved(grip, 2000, 0))).toEqual([-350, 0, 0]);
+		for (const way of [-3, 3]) expect(Object.is(risesOf(moved(grip, way, 0, 3))[0], 0)).toBe(true);
+		expect(risesOf(moved(grip, -4, 0, 3))).toEqual([4, 0, 0]);
+		expect(risesOf(moved(grip, -1, 0))).toEqual([1, 0, 0]);
 	});
 
 	it("does nothing to a wall without length", () => {

@@ -9,7 +9,7 @@ const press = (key: string, more: { shift?: boolean; command?: boolean } = {}) =
 });
 
 describe("keys on the plan", () => {
-	it("walk by Tab from the left end over every wall and corner to the right end, then out", () => {
+	it("walk by Tab from the left end over every wall, its bow and the next corner to the right end, then out", () => {
 		const walked: string[] = [];
 		let selection: Selection | null = null;
 		for (;;) {
@@ -18,12 +18,16 @@ describe("keys on the plan", () => {
 			selection = wish.to;
 			walked.push(`${selection.kind} ${selection.index}`);
 		}
-		expect(walked).toEqual(["corner 0", "wall 0", "corner 1", "wall 1", "corner 2", "wall 2", "corner 3"]);
+		expect(walked).toEqual([
+			...["corner 0", "wall 0", "bow 0", "corner 1", "wall 1", "bow 1"],
+			...["corner 2", "wall 2", "bow 2", "corner 3"],
+		]);
 	});
 
 	it("walk back by Shift+Tab and out before the left end, so that nobody is caught", () => {
 		const back = (selection: Selection | null) => readKey(press("Tab", { shift: true }), selection, 4);
-		expect(back({ kind: "corner", index: 1 })).toEqual({ does: "walk", to: { kind: "wall", index: 0 } });
+		expect(back({ kind: "corner", index: 1 })).toEqual({ does: "walk", to: { kind: "bow", index: 0 } });
+		expect(back({ kind: "bow", index: 0 })).toEqual({ does: "walk", to: { kind: "wall", index: 0 } });
 		expect(back({ kind: "corner", index: 0 })).toBeNull();
 		expect(back(null)).toBeNull();
 	});
@@ -32,6 +36,7 @@ describe("keys on the plan", () => {
 		const corner: Selection = { kind: "corner", index: 1 };
 		expect(readKey(press("ArrowUp"), corner, 4)).toEqual({ does: "nudge", dx: 0, dy: 1 });
 		expect(readKey(press("ArrowLeft", { shift: true }), corner, 4)).toEqual({ does: "nudge", dx: -10, dy: 0 });
+		expect(readKey(press("ArrowUp"), { kind: "bow", index: 1 }, 4)).toEqual({ does: "nudge", dx: 0, dy: 1 });
 		expect(readKey(press("ArrowLeft"), { kind: "bracket", index: 2 }, 4)).toBeNull();
 		expect(readKey(press("ArrowLeft"), null, 4)).toBeNull();
 	});

@@ -89,6 +89,72 @@ describe("walls as drawn", () => {
 		}
 	});
 
+	it("follow the arc of a bow to the millimetre: its length, its places and its directions", () => {
+		for (const rise of [700, 240, 0.4, -90, -700]) {
+			const [wall] = shapes(
+				[
+					[100, 50],
+					[100, 1450],
+				],
+				[rise],
+			) as [WallShape];
+			// Length of an arc, radius times angle, the angle from its half chord: from memory, school geometry.
+			const radius = (1400 ** 2 / 4 + rise ** 2) / (2 * Math.abs(rise));
+			const angle = 2 * Math.asin(Math.min(1, 700 / radius));
+			expect(Math.abs(wall.length - radius * angle)).toBeLessThan(1e-6 * radius);
+			// Up this wall the room is on the right: away from it is to the left.
+			expectAt(onFace(wall, wall.length / 2).at, 100 - rise, 750);
+			for (let i = 0; i < 20; i++) {
+				const [a, b] = [onFace(wall, (wall.length * i) / 20), onFace(wall, (wall.length * (i + 0.001)) / 20)];
+				const apart = Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y);
+				expect(apart).toBeCloseTo(wall.length / 20_000, 4);
+				expect((b.at.x - a.at.x) / apart).toBeCloseTo(a.ux, 3);
+				expect((b.at.y - a.at.y) / apart).toBeCloseTo(a.uy, 3);
+			}
+			wall.outer.forEach((outer, i) => {
+				const face = wall.face[i] as { x: number; y: number };
+				expect(Math.hypot(outer.x - face.x, outer.y - face.y)).toBeCloseTo(T, 6);
+			});
+		}
+	});
+
+	it("share one corner of their outer lines where a bow meets a wall or another bow, on the arc and on the line", () => {
+		const rise = fc.integer({ min: -500, max: 500 });
+		fc.assert(
+			fc.property(rise, rise, fc.integer({ min: -80, max: 80 }), (first, second, degrees) => {
+				const turn = (degrees * Math.PI) / 180;
+				const [a, b] = shapes(
+					[
+						[0, 0],
+						[1600, 0],
+						[1600 + 1600 * Math.cos(turn), -1600 * Math.sin(turn)],
+					],
+					[first, second],
+				) as [WallShape, WallShape];
+				const [p, q] = [a.outer.at(-1), b.outer[0]] as [{ x: number; y: number }, { x: number; y: number }];
+				const between = (Math.atan2(b.along[0]?.uy ?? 0, b.along[0]?.ux ?? 1) -
+					Math.atan2(a.along.at(-1)?.uy ?? 0, a.along.at(-1)?.ux ?? 1)) as number;
+				// Where the faces all but fold back there is a bevel instead, or no corner to share.
+				fc.pre(a.bevel === null && Math.abs(Math.sin(between / 2)) < 0.75);
+				expect(Math.hypot(p.x - q.x, p.y - q.y)).toBeLessThan(0.05);
+			}),
+			{ numRuns: 300 },
+		);
+	});
+
+	it("are no thicker than half a nib whose end they reach", () => {
+		const walls = shapes([
+			[0, 0],
+			[900, 0],
+			[900, -700],
+			[1020, -700],
+			[1020, 0],
+			[1900, 0],
+		]) as WallShape[];
+		expect(walls.map(({ thickness }) => thickness)).toEqual([T, 60, T, 60, T]);
+		for (const { x } of [...(walls[1]?.outer ?? []), ...(walls[3]?.outer ?? [])]) expect(x).toBeCloseTo(960, 6);
+	});
+
 	it("give the band between two places as a closed outline", () => {
 		const [wall] = shapes([
 			[0, 0],

@@ -90,6 +90,17 @@ describe("in any bay", () => {
 			}),
 		);
 	});
+
+	it("are told between tangents where a wall bows", () => {
+		// A half circle meets its chord square (from memory): away from the room that adds 90° to the corner, into it takes them off.
+		expect(angleOf(square, 1, [{ rise: 0 }, { rise: 900 }, { rise: 0 }])).toBeCloseTo(180, 9);
+		expect(angleOf(square, 2, [{ rise: 0 }, { rise: 0 }, { rise: -450 }])).toBeCloseTo(0, 9);
+		// A quarter circle of radius r leaves its chord of r√2 at 45°; it rises by r(1 − cos 45°) (from memory).
+		const quarter = (1800 / Math.SQRT2) * (1 - Math.SQRT1_2);
+		const walls = [{ rise: 0 }, { rise: -quarter }, { rise: 0 }];
+		expect(angleOf(square, 1, walls)).toBeCloseTo(45, 9);
+		expect(angleOf(withAngle(square, 1, 60, walls), 1, walls)).toBeCloseTo(60, 3);
+	});
 });
 
 function laid(walls: readonly { readonly run: number; readonly turn: number }[]): Corner[] {

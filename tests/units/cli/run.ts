@@ -88,12 +88,12 @@ export async function baywrightHere(args: readonly string[], input = ""): Promis
 	return { status, ...said, lines: said.err.split("\n").slice(0, -1) };
 }
 
-/** A wall of 300 between two corners of 120° is too short for two bends of at least 225. */
+/** A wall of 400 between two corners of 80° is too short for two bends of at least 225, and one past both would turn over 180°. */
 export const tooTight = {
 	corners: [
-		[0, 0],
-		[150, 259.8],
-		[450, 259.8],
-		[600, 0],
+		[104.2, 0],
+		[0, 590.9],
+		[400, 590.9],
+		[295.8, 0],
 	],
 };

@@ -91,12 +91,45 @@ const cases: Record<FindingCode, Case> = {
 		remedies: [],
 		says: [["wall 0–1", "wall 0–1", "wall 0–1"]],
 	},
-	"bowed-wall-not-fitted": {
-		bay: { walls: [{ rise: 127 }] },
-		remedies: [],
-		says: [["127.0 mm", "12.70 cm", '5"']],
+	"bow-too-deep": {
+		bay: { walls: [{ rise: 762 }] },
+		remedies: ["set-rise"],
+		says: [
+			["762.0 mm", "76.20 cm", '30"'],
+			["750 mm", "75.0 cm", '29 1/2"'],
+		],
 	},
-	"external-corner-not-fitted": {
+	"bow-too-tight": {
+		// Chord 600 and rise 200: face of radius 325, so the track along it has 198.
+		bay: {
+			corners: [
+				[0, 0],
+				[600, 0],
+			],
+			walls: [{ rise: 200 }],
+			track: { projection: 127 },
+		},
+		remedies: ["set-projection", "use-system"],
+		says: [
+			["198 mm", "19.8 cm", '7 13/16"'],
+			["225 mm", "22.5 cm", '8 7/8"'],
+		],
+	},
+	"legs-do-not-meet": {
+		// The track along the straight wall passes further out than the one round the bow ever comes.
+		bay: {
+			corners: [
+				[0, 0],
+				[1500, 0],
+				[3500, 0],
+			],
+			walls: [{ projection: 150 }, { rise: -50, projection: 30 }],
+		},
+		remedies: [],
+		says: [["corner 1", "corner 1", "corner 1"]],
+	},
+	"no-room-round-corner": {
+		// Least projection 15 cos 45° + 225 (1 − cos 45°) = 76.5; greatest radius (40/cos 45° − 15)/(1/cos 45° − 1) = 100.4.
 		bay: {
 			corners: [
 				[0, 0],
@@ -104,8 +137,13 @@ const cases: Record<FindingCode, Case> = {
 				[1000, 1000],
 			],
 		},
-		remedies: [],
-		says: [["270.0°", "270.0°", "270.0°"]],
+		remedies: ["set-projection", "use-system", "end-at-corner"],
+		says: [
+			["77 mm", "7.7 cm", '3 1/16"'],
+			["100 mm", "10.0 cm", '3 15/16"'],
+			["225 mm", "22.5 cm", '8 7/8"'],
+			["15 mm", "1.5 cm", '9/16"'],
+		],
 	},
 	"projection-out-of-range": {
 		bay: { track: { projection: 254 } },
@@ -260,6 +298,26 @@ const cases: Record<FindingCode, Case> = {
 		remedies: [],
 		says: [["254 mm", "25.4 cm", '10"']],
 	},
+	"bracket-out-of-reach": {
+		// A facet of 100 between turns of 30°: bridged at radius 400 the bend stands 39 off the leg that follows it at 40.
+		bay: {
+			corners: [
+				[0, 0],
+				[1000, 0],
+				[1086.6, -50],
+				[1586.6, -916],
+			],
+			track: { system: "own" },
+		},
+		system: {
+			...OWN,
+			minRadius: { internal: 400, external: 400 },
+			projection: { default: 40, min: 30, max: 45 },
+			bracket: { maxSpacing: 100, carryRadius: 300 },
+		},
+		remedies: [],
+		says: [["45 mm", "4.5 cm", '1 3/4"']],
+	},
 	"bracket-gap-too-wide": {
 		bay: { walls: [{}, { noDrill: [[1000, 1508]] }] },
 		remedies: [],
@@ -267,6 +325,11 @@ const cases: Record<FindingCode, Case> = {
 			["508 mm", "50.8 cm", '20"'],
 			["380 mm", "38.0 cm", '14 15/16"'],
 		],
+	},
+	"no-smoother-track": {
+		bay: { walls: [{ rise: 50 }, { rise: 50 }, { rise: 50 }], track: { follow: "smoothest" } },
+		remedies: [],
+		says: [["follows the walls", "follows the walls", "follows the walls"]],
 	},
 	"stock-not-proved-best": {
 		bay: {

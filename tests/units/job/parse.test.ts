@@ -50,6 +50,7 @@ describe("a good file", () => {
 							bends: [],
 							joints: "auto",
 							brackets: [],
+							follow: "walls",
 							draw: "pair",
 						},
 						curtains: [],

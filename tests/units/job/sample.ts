@@ -48,6 +48,7 @@ export const fullJob = () => ({
 				bends: [{ corner: 1, radius: 300 }],
 				joints: "auto" as unknown,
 				brackets: [{ wall: 1, at: 400 }],
+				follow: "walls",
 				draw: "pair",
 			},
 			curtains: [

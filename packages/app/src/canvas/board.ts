@@ -7,7 +7,7 @@ import { createEasel } from "./easel.ts";
 import { findingPlace } from "./finding-place.ts";
 import { fitBay } from "./fit-bay.ts";
 import { readGestures } from "./gestures.ts";
-import { gripReadings } from "./grip.ts";
+import { gripReadings, isGrip } from "./grip.ts";
 import { createHand } from "./hand.ts";
 import { readKey } from "./keys.ts";
 import { planLayers } from "./layers.ts";
@@ -139,12 +139,8 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 	/** A step of the history is made: says what it was and the figures that it changed. */
 	function done(label: string): void {
 		const { selection, job, bay } = desk();
-		const held = selection?.kind === "corner" || selection?.kind === "wall" ? selection : null;
-		if (held === null) return;
-		const readings = gripReadings(
-			{ kind: held.kind as "corner" | "wall", index: held.index, job, bay },
-			picture.scene(),
-		);
+		if (!isGrip(selection)) return;
+		const readings = gripReadings({ kind: selection.kind, index: selection.index, job, bay }, picture.scene());
 		const figures = readings.filter(({ name }) => !name.startsWith("moved"));
 		place.say(`${label}: ${figures.map(({ name, figure }) => `${name} ${figure}`).join(", ")}`);
 	}
@@ -177,8 +173,7 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 
 	function nudgeChosen(dx: number, dy: number): void {
 		const { selection, bay } = desk();
-		if (selection?.kind === "corner" || selection?.kind === "wall")
-			nudges.nudge({ kind: selection.kind as "corner" | "wall", index: selection.index, bay }, dx, dy);
+		if (isGrip(selection)) nudges.nudge({ kind: selection.kind, index: selection.index, bay }, dx, dy);
 	}
 
 	function zoom(factor: number): void {

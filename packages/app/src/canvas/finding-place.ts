@@ -1,5 +1,6 @@
 import { type Point, pointAt } from "@baywright/geometry";
 import { type Finding, type Severity, severityOf } from "@baywright/setout";
+import { isAboutClearance } from "./failing.ts";
 import type { Subject } from "./scene.ts";
 import { onFace } from "./wall-shape.ts";
 
@@ -9,6 +10,8 @@ export interface FindingMark {
 	readonly severity: Severity;
 	/** The wall that is refused as a whole; null where the mark is about its place only. */
 	readonly wall: number | null;
+	/** The worst is about a clearance, which is drawn as such. */
+	readonly clearance: boolean;
 	/** Indexes into the plan's findings, worst first. */
 	readonly findings: readonly number[];
 }
@@ -67,7 +70,13 @@ export function findingMarks(subject: Subject): FindingMark[] {
 	return marks.map(({ at, findings }) => {
 		const sorted = findings.sort((a, b) => RANK[severity(a)] - RANK[severity(b)]);
 		const worst = severity(sorted[0] as number);
-		return { at, severity: worst, wall: worst === "refusal" ? wholeWall(sorted, subject) : null, findings: sorted };
+		return {
+			at,
+			severity: worst,
+			wall: worst === "refusal" ? wholeWall(sorted, subject) : null,
+			clearance: isAboutClearance(subject.plan.findings[sorted[0] as number] as Finding),
+			findings: sorted,
+		};
 	});
 }
 

@@ -34,29 +34,34 @@ function fitMarks({ bay, corners, walls, unit }: Subject, measure: Measure): Fit
 	const marks: FitMark[] = corners.map((at) => ({ at, right: 0, down: 0, round: CORNER_HANDLE + 3 }));
 	walls.forEach((shape, wall) => {
 		if (shape === null) return;
-		const { ux, uy } = shape.along[0] as (typeof shape.along)[number];
+		const { ux, uy } = shape.chord;
 		const out = FIRST_LINE + TEXT_ROUND;
 		for (const [i, at] of shape.outer.entries()) {
 			marks.push({ at: midpoint(at, shape.face[i] ?? at), right: 0, down: 0, round: 4 });
-			marks.push({ at, right: 0, down: 0, round: 4 }, { at, right: -uy * out, down: -ux * out, round: 4 });
+			marks.push({ at, right: 0, down: 0, round: 4 });
 		}
+		// The chord's dimension line stands outside the bow.
+		const bulge = DRAWN_THICKNESS + Math.max(0, shape.arc?.rise ?? 0);
+		const from = shape.face[0] as (typeof corners)[number];
+		for (const end of [0, shape.chord.length])
+			marks.push({ at: step(from, ux, uy, end, -bulge), right: -uy * out, down: -ux * out, round: 4 });
 
-		const figure = runFigure(bay, wall, shape.length, unit);
+		const figure = runFigure(bay, wall, shape.chord.length, unit);
 		const half = measure(figure.text, figure.face) / 2;
-		const middle = step(shape.face[0] as (typeof corners)[number], ux, uy, shape.length / 2);
 		for (const side of [-half, half])
 			marks.push({
-				at: step(middle, ux, uy, 0, -DRAWN_THICKNESS),
+				at: step(from, ux, uy, shape.chord.length / 2, -bulge),
 				right: -uy * out + ux * side,
 				down: -ux * out - uy * side,
 				round: TEXT_ROUND,
 			});
 
+		const before = shape.along.at(-1);
 		const after = walls[wall + 1]?.along[0];
 		const at = corners[wall + 1];
-		if (!after || !at) return;
-		const right = uy + after.uy;
-		const down = ux + after.ux;
+		if (!before || !after || !at) return;
+		const right = before.uy + after.uy;
+		const down = before.ux + after.ux;
 		const length = Math.hypot(right, down);
 		if (length > 0.1)
 			marks.push({ at, right: (right / length) * NOTE_WAY, down: (down / length) * NOTE_WAY, round: NOTE_ROUND });

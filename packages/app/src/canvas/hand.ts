@@ -1,7 +1,7 @@
 import type { Desk } from "../desk/desk.ts";
 import type { Selection } from "../desk/selection.ts";
 import type { GestureHost, PointerKind } from "./gestures.ts";
-import { type Grip, gripOut, gripReadings, moved, moveLabel } from "./grip.ts";
+import { type Grip, gripOut, gripReadings, isGrip, moved, moveLabel } from "./grip.ts";
 import type { Tip } from "./paint/tip.ts";
 import type { Picture } from "./picture.ts";
 import { reach } from "./reach.ts";
@@ -26,6 +26,9 @@ export interface HandTools {
 	/** A drag has become a step of the history. */
 	done(label: string): void;
 }
+
+/** mm: a bow pulled as near to straight as this is straight. */
+const BOW_SNAP = 3;
 
 interface Drag {
 	readonly grip: Grip;
@@ -56,11 +59,11 @@ export function createHand({ desk, picture, look, redrawLive, cursor, settle, do
 						readings: gripReadings(drag.grip, picture.scene()),
 						out: gripOut(drag.grip, picture.scene()),
 					},
-		holds: (at, pointer) => isHandle(under(at, pointer)),
+		holds: (at, pointer) => isGrip(under(at, pointer)),
 		hover(at) {
 			const hover = at === null ? null : under(at, "mouse");
 			point(hover);
-			cursor(hover === null ? "grab" : isHandle(hover) ? "move" : "pointer");
+			cursor(hover === null ? "grab" : isGrip(hover) ? "move" : "pointer");
 		},
 		tap(at, pointer) {
 			settle();
@@ -69,7 +72,7 @@ export function createHand({ desk, picture, look, redrawLive, cursor, settle, do
 		dragStart(from, pointer) {
 			settle();
 			const held = under(from, pointer);
-			if (held === null || !isHandle(held)) return;
+			if (held === null || !isGrip(held)) return;
 			const { job, bay } = desk();
 			desk().select(held);
 			drag = { grip: { kind: held.kind, index: held.index, job, bay }, from, pointer, at: from };
@@ -79,7 +82,7 @@ export function createHand({ desk, picture, look, redrawLive, cursor, settle, do
 			drag = { ...drag, at };
 			const start = toPlan(picture.view, drag.from);
 			const now = toPlan(picture.view, at);
-			desk().preview(moved(drag.grip, now.x - start.x, now.y - start.y));
+			desk().preview(moved(drag.grip, now.x - start.x, now.y - start.y, BOW_SNAP));
 			redrawLive();
 		},
 		dragEnd() {
@@ -115,9 +118,6 @@ export function createHand({ desk, picture, look, redrawLive, cursor, settle, do
 		},
 	};
 }
-
-const isHandle = (it: Selection | null): it is Selection & { readonly kind: "corner" | "wall" } =>
-	it !== null && (it.kind === "corner" || it.kind === "wall");
 
 /** Several findings at one place: each tap shows the next. */
 function nextUnder(hit: Selection | null, chosen: Selection | null, picture: Picture): Selection | null {

@@ -1,4 +1,5 @@
 import type { Selection } from "../desk/selection.ts";
+import { type GripKind, isGrip } from "./grip.ts";
 
 /** What a key does on the plan. */
 export type KeyWish =
@@ -41,7 +42,7 @@ export function readKey(
 	}
 	const arrow = ARROWS[key];
 	if (arrow !== undefined) {
-		if (selection === null || (selection.kind !== "corner" && selection.kind !== "wall")) return null;
+		if (!isGrip(selection)) return null;
 		const way = shift ? LONG_NUDGE : NUDGE;
 		return { does: "nudge", dx: arrow[0] * way, dy: arrow[1] * way };
 	}
@@ -52,12 +53,14 @@ export function readKey(
 	return null;
 }
 
-/** Corners and walls in turn along the bay: corner 0, wall 0, corner 1, … */
+/** What is met at every wall, in turn; after the last wall there is only its right corner. */
+const STOPS: readonly GripKind[] = ["corner", "wall", "bow"];
+
+/** Corners, walls and bows in turn along the bay: corner 0, wall 0, its bow, corner 1, … */
 function nextHandle(selection: Selection | null, corners: number, back: boolean): Selection | null {
-	const place =
-		selection?.kind === "corner" ? 2 * selection.index : selection?.kind === "wall" ? 2 * selection.index + 1 : null;
+	const place = isGrip(selection) ? STOPS.length * selection.index + STOPS.indexOf(selection.kind) : null;
 	if (place === null && back) return null;
 	const next = place === null ? 0 : place + (back ? -1 : 1);
-	if (next < 0 || next > 2 * (corners - 1)) return null;
-	return { kind: next % 2 === 0 ? "corner" : "wall", index: next >> 1 };
+	if (next < 0 || next > STOPS.length * (corners - 1)) return null;
+	return { kind: STOPS[next % STOPS.length] as GripKind, index: Math.floor(next / STOPS.length) };
 }

@@ -24,6 +24,26 @@ export function moveWall(job: Job, bay: number, wall: number, out: number): Job 
 	});
 }
 
+/** Bows one wall by `rise` mm, + away from the room: whole millimetres, no deeper than half its chord, and straight within `snap` mm of it. */
+export function bowWall(job: Job, bay: number, wall: number, rise: number, snap = 0): Job {
+	const bays = job.bays.map((it, i): Bay => {
+		if (i !== bay) return it;
+		const deepest = deepestBow(it, wall);
+		const held = Math.round(Math.max(-deepest, Math.min(deepest, rise)));
+		// `+ 0` because a rise of −0 is not one that a file should hold.
+		const next = Math.abs(held) <= snap ? 0 : held + 0;
+		return { ...it, walls: it.walls.map((old, k) => (k === wall ? { ...old, rise: next } : old)) };
+	});
+	return { ...job, bays };
+}
+
+/** The greatest rise a wall can have, mm: a half circle over its chord. */
+export function deepestBow({ corners }: Bay, wall: number): number {
+	const left = corners[wall];
+	const right = corners[wall + 1];
+	return left && right ? Math.floor(Math.hypot(right[0] - left[0], right[1] - left[1]) / 2) : 0;
+}
+
 /** How far (mm) a way in the plan goes away from the room, square to a wall. */
 export function wayOut(bay: Bay, wall: number, dx: number, dy: number): number {
 	const left = bay.corners[wall];

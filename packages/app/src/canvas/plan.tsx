@@ -88,8 +88,9 @@ export function Plan() {
 				</button>
 			</div>
 			<p id={help} className="plan-said">
-				Tab goes from corner to wall to corner; arrows move what is chosen by 1 mm, with Shift by 10 mm. Plus and minus
-				zoom, 0 fits the bay, Escape lets go. The tables beside the plan hold every figure.
+				Tab goes from corner to wall to the wall's bow to the next corner; arrows move what is chosen by 1 mm, with
+				Shift by 10 mm. Plus and minus zoom, 0 fits the bay, Escape lets go. The tables beside the plan hold every
+				figure.
 			</p>
 			<p ref={said} className="plan-said" role="status" />
 		</div>

@@ -1,6 +1,6 @@
 import { type Bend, nearestStation, type Point, pointAt } from "@baywright/geometry";
 import type { Selection } from "../desk/selection.ts";
-import { cornerHandles, wallHandles } from "./handles.ts";
+import { BOW_HANDLE, bowHandles, cornerHandles, WALL_HANDLE, wallHandles } from "./handles.ts";
 import { BADGE, type Layout } from "./labels/layout.ts";
 import type { Scene } from "./scene.ts";
 import { bracketBar, halfTrack, madeBends } from "./track-shape.ts";
@@ -17,8 +17,7 @@ const SMALL_REACH = { mouse: 6, touch: 14 } as const;
 export function reach(scene: Scene, layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH): Selection | null {
 	return (
 		findingAt(layout, at, pointer) ??
-		cornerAt(scene, at, REACH[pointer]) ??
-		wallHandleAt(scene, at, REACH[pointer]) ??
+		handleAt(scene, at, REACH[pointer]) ??
 		trackThingAt(scene, at, SMALL_REACH[pointer]) ??
 		wallAt(scene, at, SMALL_REACH[pointer]) ??
 		pieceAt(scene, at, SMALL_REACH[pointer])
@@ -33,15 +32,30 @@ function findingAt(layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH)
 	return finding === undefined ? null : { kind: "finding", index: finding };
 }
 
-function cornerAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
-	const handle = nearest(cornerHandles(scene), (it) => gap(it.at, at) - it.radius, within);
-	return handle === null ? null : { kind: "corner", index: handle.corner };
+/** Of handles that stand close a finger means the nearest; a corner of those that are as near. */
+function handleAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+	const corners = cornerHandles(scene).map((it) => ({
+		it: { kind: "corner" as const, index: it.corner },
+		away: Math.max(0, gap(it.at, at) - it.radius),
+	}));
+	const bars = wallHandles(scene).map((it) => {
+		const along = { left: Math.cos(it.turn) * BAR_REST, top: Math.sin(it.turn) * BAR_REST };
+		const from = { left: it.at.left - along.left, top: it.at.top - along.top };
+		const to = { left: it.at.left + along.left, top: it.at.top + along.top };
+		return {
+			it: { kind: "wall" as const, index: it.wall },
+			away: Math.max(0, gapToLine(from, to, at) - WALL_HANDLE.halfBreadth),
+		};
+	});
+	const bows = bowHandles(scene).map((it) => ({
+		it: { kind: "bow" as const, index: it.wall },
+		away: Math.max(0, gap(it.at, at) - BOW_HANDLE.drop),
+	}));
+	return nearest([...bows, ...bars, ...corners], ({ away }) => away, within)?.it ?? null;
 }
 
-function wallHandleAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
-	const handle = nearest(wallHandles(scene), (it) => gap(it.at, at), within);
-	return handle === null ? null : { kind: "wall", index: handle.wall };
-}
+/** px from the middle of a wall's handle to where its round end begins. */
+const BAR_REST = WALL_HANDLE.halfLength - WALL_HANDLE.halfBreadth;
 
 /** Joints before brackets, brackets before bends: the smaller lies on the larger. */
 function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {

@@ -1,4 +1,14 @@
-import { type Bend, type Point, pointAt, type Radians, step, type TrackPath } from "@baywright/geometry";
+import {
+	type Bend,
+	type Point,
+	pointAt,
+	pointOffFace,
+	type Radians,
+	radians,
+	type Segment,
+	step,
+	type TrackPath,
+} from "@baywright/geometry";
 import type { Bay, BayPlan, Bracket } from "@baywright/setout";
 import type { Along } from "./fold-wave.ts";
 import type { Viewport } from "./viewport.ts";
@@ -46,13 +56,36 @@ export interface Bar {
 	readonly to: Point;
 }
 
-/** A bracket's bar in the plan: from the wall face, or at a ceiling from beyond the track, across the track to the room's side. */
+/**
+ * A bracket's bar in the plan: square off the wall face, or at a ceiling square to the track from beyond it, across the track to
+ * the room's side.
+ */
 export function bracketBar(bay: Bay, plan: BayPlan, bracket: Bracket, heading: Radians, view: Viewport): Bar {
+	const { at, wall, fromLeftCorner, projection } = bracket;
 	const overhang = halfTrack(plan, view) / view.scale + BAR_OVERHANG / view.scale;
-	const ux = Math.cos(heading);
-	const uy = Math.sin(heading);
-	const back = bay.track.mounting === "wall" ? Math.max(bracket.projection, overhang) : overhang;
-	return { from: step(bracket.at, ux, uy, 0, -back), to: step(bracket.at, ux, uy, 0, overhang) };
+	if (bay.track.mounting === "ceiling" || plan.chain === null || projection < overhang) {
+		const ux = Math.cos(heading);
+		const uy = Math.sin(heading);
+		return { from: step(at, ux, uy, 0, -overhang), to: step(at, ux, uy, 0, overhang) };
+	}
+	const foot = pointOffFace(plan.chain, wall, fromLeftCorner, 0);
+	const past = overhang / projection;
+	return { from: foot, to: { x: at.x + (at.x - foot.x) * past, y: at.y + (at.y - foot.y) * past } };
+}
+
+/** What lies of a segment between two stations; null where nothing does. */
+export function partOf(segment: Segment, from: number, to: number): Segment | null {
+	const start = Math.max(from, segment.start);
+	const end = Math.min(to, segment.start + segment.length);
+	if (!(end > start)) return null;
+	if (start === segment.start && end === segment.start + segment.length) return segment;
+	const path = { segments: [segment], length: segment.length };
+	const left = pointAt(path, start);
+	const right = pointAt(path, end);
+	if (left === null || right === null) return null;
+	const part = { from: left.at, to: right.at, start, length: end - start, heading: left.heading };
+	if (segment.kind === "straight") return { ...segment, ...part };
+	return { ...segment, ...part, turn: radians((segment.turn * (end - start)) / segment.length) };
 }
 
 /** A line across the track at a station, `reach` px to either side of its centre line. */

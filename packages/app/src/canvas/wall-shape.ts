@@ -1,10 +1,21 @@
 import { type Point, step } from "@baywright/geometry";
 
-/** A wall as drawn: its face and its outer line, sampled left to right. Lengths mm. */
-export interface WallShape {
-	readonly wall: number;
+/** A wall's face, straight or bowed. Lengths mm. */
+export interface Face {
+	/** Its left corner. */
+	readonly from: Point;
 	/** Along the face. */
 	readonly length: number;
+	/** Straight from corner to corner. */
+	readonly chord: Direction & { readonly length: number };
+	/** Null where the wall is straight. */
+	readonly arc: FaceArc | null;
+	readonly thickness: number;
+}
+
+/** A wall as drawn: its face and its outer line, sampled left to right. */
+export interface WallShape extends Face {
+	readonly wall: number;
 	readonly face: readonly Point[];
 	/** One for each point of the face; mitred with the next wall at the ends. */
 	readonly outer: readonly Point[];
@@ -19,6 +30,14 @@ export interface Direction {
 	readonly uy: number;
 }
 
+/** The arc of a bowed face. */
+export interface FaceArc {
+	readonly centre: Point;
+	readonly radius: number;
+	/** mm off the chord, + away from the room. */
+	readonly rise: number;
+}
+
 /** A place on a wall's face with its direction of travel; the room is on the right. */
 export interface FacePlace extends Direction {
 	readonly at: Point;
@@ -31,53 +50,68 @@ export const DRAWN_THICKNESS = 110;
 const LONGEST_MITRE = 2.2;
 
 /** Greatest distance (mm) of a sampled bow from its arc. */
-const BOW_CHORD_ERROR = 0.25;
+const BOW_CHORD_ERROR = 0.1;
+const MOST_SAMPLES = 400;
+
+/** mm: a bow with less rise than this is drawn straight, as it is planned. */
+const NO_RISE = 0.05;
+
+/** A bow into the room so tight that its thickness would reach its centre is drawn as thick as this share of its radius. */
+const THICKEST_BOW = 0.8;
 
 /** mm; shorter walls have no direction and are not drawn. */
 const SHORTEST_DRAWN = 1e-6;
 
 /** Walls between `corners`, with what is drawn outside the room; null for a wall that has no direction. Any corners will do, a bay or not. */
-export function shapeWalls(corners: readonly Point[], rises: readonly number[]): (WallShape | null)[] {
-	const faces = corners.slice(1).map((right, i) => sampleFace(corners[i] as Point, right, rises[i] ?? 0));
+export function shapeWalls(
+	corners: readonly Point[],
+	rises: readonly number[],
+	thickness = DRAWN_THICKNESS,
+): (WallShape | null)[] {
+	const full = corners.slice(1).map((right, i) => faceBetween(corners[i] as Point, right, rises[i] ?? 0, thickness));
+	const faces = full.map((face, i) => (face === null ? null : { ...face, thickness: fittingThickness(full, i) }));
+	const joints = faces.slice(1).map((after, i) => meet(faces[i] ?? null, after));
 	return faces.map((face, wall) => {
 		if (face === null) return null;
-		const before = faces[wall - 1] ?? null;
-		const after = faces[wall + 1] ?? null;
-		const last = face.points.length - 1;
-		const startReach = before === null ? 0 : mitre(lastOf(before.along), face.along[0] as Direction);
-		const endReach = after === null ? 0 : mitre(lastOf(face.along), after.along[0] as Direction);
-		const outer = face.points.map((at, i) => {
-			const { ux, uy } = face.along[i] as Direction;
-			const reach = i === 0 ? -clampMitre(startReach, face.length) : i === last ? clampMitre(endReach, face.length) : 0;
-			return step(at, ux, uy, reach, -DRAWN_THICKNESS);
-		});
-		const bevelled = after !== null && endReach > LONGEST_MITRE * DRAWN_THICKNESS;
+		const start = joints[wall - 1]?.after ?? 0;
+		const joint = joints[wall];
+		const end = face.length + (joint?.before ?? 0);
+		const count = face.arc === null ? 1 : sampleCount(face);
+		const stops = Array.from({ length: count + 1 }, (_, i) => i / count);
+		const places = stops.map((share) => onFace(face, face.length * share));
+		const after = faces[wall + 1];
 		return {
+			...face,
 			wall,
-			length: face.length,
-			face: face.points,
-			outer,
-			bevel: bevelled ? bevelAt(face.points[last] as Point, outer[last] as Point, after) : null,
-			along: face.along,
+			face: places.map(({ at }) => at),
+			along: places.map(({ ux, uy }) => ({ ux, uy })),
+			outer: stops.map((share) => outside(face, start + (end - start) * share)),
+			bevel:
+				joint?.bevelled && after
+					? [onFace(face, face.length).at, outside(face, end), outside(after, joint.after)]
+					: null,
 		};
 	});
 }
 
-/** The place `at` mm along a wall's face from its left corner; beyond its ends, on its line. */
-export function onFace(shape: WallShape, at: number): FacePlace {
-	let left = at;
-	for (let i = 0; i + 1 < shape.face.length; i++) {
-		const from = shape.face[i] as Point;
-		const to = shape.face[i + 1] as Point;
-		const length = Math.hypot(to.x - from.x, to.y - from.y);
-		if (left <= length || i + 2 === shape.face.length) {
-			const ux = (to.x - from.x) / length;
-			const uy = (to.y - from.y) / length;
-			return { at: step(from, ux, uy, left), ux, uy };
-		}
-		left -= length;
-	}
-	throw new Error("Broken invariant: a drawn wall has at least two points.");
+/** The place `at` mm along a wall's face from its left corner; beyond its ends, on its line or round its arc. */
+export function onFace({ from, chord, arc }: Face, at: number): FacePlace {
+	const { ux, uy, length } = chord;
+	if (arc === null) return { at: step(from, ux, uy, at), ux, uy };
+	const side = Math.sign(arc.rise);
+	const angle = at / arc.radius - halfAngle(arc.rise, length);
+	const cos = Math.cos(angle);
+	const sin = Math.sin(angle);
+	const { x, y } = arc.centre;
+	return {
+		// From the centre away from the chord's middle, swung by `angle`.
+		at: {
+			x: x + arc.radius * (ux * sin - side * uy * cos),
+			y: y + arc.radius * (uy * sin + side * ux * cos),
+		},
+		ux: ux * cos + side * uy * sin,
+		uy: uy * cos - side * ux * sin,
+	};
 }
 
 /** The band between two places on a wall, from `inner` to `outer` mm outside its face. */
@@ -88,72 +122,114 @@ export function wallBand(shape: WallShape, from: number, to: number, inner: numb
 	return [...near, ...far];
 }
 
-function bowStops(shape: WallShape, from: number, to: number): number[] {
-	if (shape.face.length === 2) return [];
-	const count = shape.face.length - 1;
-	return Array.from({ length: count - 1 }, (_, i) => (shape.length * (i + 1)) / count).filter(
-		(at) => at > from && at < to,
-	);
+function bowStops({ arc, length, face }: WallShape, from: number, to: number): number[] {
+	if (arc === null) return [];
+	const count = face.length - 1;
+	return Array.from({ length: count - 1 }, (_, i) => (length * (i + 1)) / count).filter((at) => at > from && at < to);
 }
 
-interface SampledFace {
-	readonly points: readonly Point[];
-	readonly along: readonly Direction[];
-	readonly length: number;
-}
-
-function sampleFace(left: Point, right: Point, rise: number): SampledFace | null {
-	const chord = Math.hypot(right.x - left.x, right.y - left.y);
-	if (!(chord > SHORTEST_DRAWN) || !Number.isFinite(chord)) return null;
-	const ux = (right.x - left.x) / chord;
-	const uy = (right.y - left.y) / chord;
-	if (rise === 0 || !Number.isFinite(rise)) {
-		return {
-			points: [left, right],
-			along: [
-				{ ux, uy },
-				{ ux, uy },
-			],
-			length: chord,
-		};
-	}
-	return sampleBow(left, { ux, uy }, chord, rise);
-}
-
-/** Radius of the face ρ = (c²/4 + h²)/(2|h|), design section 5; the half angle is 2·atan(2|h|/c). */
-function sampleBow(left: Point, { ux, uy }: Direction, chord: number, rise: number): SampledFace {
+/** Radius of the face ρ = (c²/4 + h²)/(2|h|), design section 5. */
+function faceBetween(from: Point, right: Point, rise: number, thickness: number): Face | null {
+	const length = Math.hypot(right.x - from.x, right.y - from.y);
+	if (!(length > SHORTEST_DRAWN) || !Number.isFinite(length)) return null;
+	const ux = (right.x - from.x) / length;
+	const uy = (right.y - from.y) / length;
+	const chord = { ux, uy, length };
+	if (!(Math.abs(rise) > NO_RISE) || !Number.isFinite(rise)) return { from, length, chord, arc: null, thickness };
 	const high = Math.abs(rise);
-	const radius = (chord ** 2 / 4 + high ** 2) / (2 * high);
-	const half = 2 * Math.atan((2 * high) / chord);
-	const side = Math.sign(rise);
-	const stepAngle = 2 * Math.acos(Math.max(0, 1 - BOW_CHORD_ERROR / radius));
-	const count = Math.max(2, Math.min(400, Math.ceil((2 * half) / stepAngle)));
-	const points: Point[] = [];
-	const along: Direction[] = [];
-	for (let i = 0; i <= count; i++) {
-		const angle = -half + (2 * half * i) / count;
-		const forward = chord / 2 + radius * Math.sin(angle);
-		const out = side * (radius * Math.cos(angle) - (radius - high));
-		points.push(step(left, ux, uy, forward, -out));
-		const cos = Math.cos(angle);
-		const sin = side * Math.sin(angle);
-		along.push({ ux: ux * cos + uy * sin, uy: uy * cos - ux * sin });
+	const radius = (length ** 2 / 4 + high ** 2) / (2 * high);
+	const centre = step(from, ux, uy, length / 2, Math.sign(rise) * (radius - high));
+	return {
+		from,
+		length: 2 * radius * halfAngle(rise, length),
+		chord,
+		arc: { centre, radius, rise },
+		thickness: rise < 0 ? Math.min(thickness, radius * THICKEST_BOW) : thickness,
+	};
+}
+
+/** Half the angle of an arc over a chord: 2·atan(2|h|/c). */
+const halfAngle = (rise: number, chord: number): number => 2 * Math.atan((2 * Math.abs(rise)) / chord);
+
+/** Turns (rad, left) from which a wall between two of them is the end of a nib. */
+const NIB_TURN = Math.PI / 4;
+
+/** A wall at the end of which a nib's end stands is no thicker than half the nib: its other half belongs to the wall beyond. */
+function fittingThickness(faces: readonly (Face | null)[], wall: number): number {
+	const face = faces[wall] as Face;
+	const halves = [wall - 1, wall + 1].flatMap((end) => {
+		const nib = faces[end];
+		const [before, after] = [faces[end - 1], faces[end + 1]];
+		if (!nib || !before || !after) return [];
+		const turns = [turnBetween(before, nib), turnBetween(nib, after)];
+		return turns.every((turn) => turn < -NIB_TURN) ? [nib.length / 2] : [];
+	});
+	return Math.min(face.thickness, ...halves);
+}
+
+function sampleCount({ arc, chord }: Face): number {
+	if (arc === null) return 1;
+	const stepAngle = 2 * Math.acos(Math.max(0, 1 - BOW_CHORD_ERROR / arc.radius));
+	return Math.max(4, Math.min(MOST_SAMPLES, Math.ceil((2 * halfAngle(arc.rise, chord.length)) / stepAngle)));
+}
+
+/** On the outer line, square off `at` mm along the face. */
+function outside(face: Face, at: number): Point {
+	const { at: on, ux, uy } = onFace(face, at);
+	return step(on, ux, uy, 0, -face.thickness);
+}
+
+/** How far (mm along the faces) the outer lines of two walls run past their corner before they meet; negative where they stop short. */
+interface Meeting {
+	readonly before: number;
+	readonly after: number;
+	readonly bevelled: boolean;
+}
+
+function meet(before: Face | null, after: Face | null): Meeting {
+	if (before === null || after === null) return { before: 0, after: 0, bevelled: false };
+	const thickness = Math.max(before.thickness, after.thickness);
+	const reach = thickness * Math.tan(turnBetween(before, after) / 2);
+	if (reach > LONGEST_MITRE * thickness) return { before: thickness, after: -thickness, bevelled: true };
+	const even = before.arc === null && after.arc === null && before.thickness === after.thickness;
+	const met = even ? { before: reach, after: -reach } : crossing(before, after, reach);
+	return {
+		before: Math.max(-before.length / 2, met.before),
+		after: Math.min(after.length / 2, met.after),
+		bevelled: false,
+	};
+}
+
+/** Turn (rad, right positive) from the end of one wall's face to the start of the next. */
+function turnBetween(before: Face, after: Face): number {
+	const a = onFace(before, before.length);
+	const b = onFace(after, 0);
+	return Math.atan2(a.uy * b.ux - a.ux * b.uy, a.ux * b.ux + a.uy * b.uy);
+}
+
+const ROUNDS = 12;
+const MET = 0.01;
+
+/** Where two outer lines cross of which one at least is bowed: Newton's way from where their tangents do, which will do where they never cross. */
+function crossing(before: Face, after: Face, reach: number): { readonly before: number; readonly after: number } {
+	let a = reach;
+	let b = -reach;
+	for (let i = 0; i < ROUNDS; i++) {
+		const p = outside(before, before.length + a);
+		const q = outside(after, b);
+		const [dx, dy] = [q.x - p.x, q.y - p.y];
+		if (Math.hypot(dx, dy) < MET) return { before: a, after: b };
+		const along = onFace(before, before.length + a);
+		const on = onFace(after, b);
+		const cross = along.ux * on.uy - along.uy * on.ux;
+		if (Math.abs(cross) < 1e-6) break;
+		a += (dx * on.uy - dy * on.ux) / cross / stretch(before);
+		b += (dx * along.uy - dy * along.ux) / cross / stretch(after);
+		if (Math.max(Math.abs(a), Math.abs(b)) > 4 * before.thickness + 4 * after.thickness) break;
 	}
-	return { points, along, length: 2 * radius * half };
+	return { before: Math.min(reach, before.thickness), after: -Math.min(reach, after.thickness) };
 }
 
-/** How far (mm) the outer line runs past the corner to meet the next wall's; negative where it stops short. */
-function mitre(before: Direction, after: Direction): number {
-	const turn = Math.atan2(before.uy * after.ux - before.ux * after.uy, before.ux * after.ux + before.uy * after.uy);
-	return DRAWN_THICKNESS * Math.tan(turn / 2);
-}
-
-const clampMitre = (reach: number, length: number): number =>
-	Math.max(-length / 2, reach > LONGEST_MITRE * DRAWN_THICKNESS ? DRAWN_THICKNESS : reach);
-
-function bevelAt(corner: Point, outerEnd: Point, after: SampledFace): Point[] {
-	const { ux, uy } = after.along[0] as Direction;
-	return [corner, outerEnd, step(corner, ux, uy, -DRAWN_THICKNESS, -DRAWN_THICKNESS)];
-}
-
-const lastOf = <Item>(items: readonly Item[]): Item => items[items.length - 1] as Item;
+/** mm of outer line to a mm of face. */
+const stretch = ({ arc, thickness }: Face): number =>
+	arc === null ? 1 : (arc.radius + Math.sign(arc.rise) * thickness) / arc.radius;

@@ -19,6 +19,16 @@ export function setBendRadius(job: Job, bay: number, corner: number, radius: num
 	);
 }
 
+/** Sets one field of a wall. */
+export function setWall<Key extends keyof Bay["walls"][number]>(
+	bay: number,
+	wall: number,
+	key: Key,
+	value: Bay["walls"][number][Key],
+): Operation[] {
+	return [{ op: "replace", path: `/bays/${bay}/walls/${wall}/${key}`, value }];
+}
+
 /** Makes one wall `length` mm long; the corners after it move along it. */
 export function setRun(job: Job, bay: number, wall: number, length: number): Operation[] {
 	return setCorners(bay, withRun((job.bays[bay] as Bay).corners, wall, length));
@@ -26,7 +36,8 @@ export function setRun(job: Job, bay: number, wall: number, length: number): Ope
 
 /** Sets the room angle at one corner (degrees); the walls after it turn about that corner. */
 export function setAngle(job: Job, bay: number, corner: number, angle: number): Operation[] {
-	return setCorners(bay, withAngle((job.bays[bay] as Bay).corners, corner, angle));
+	const { corners, walls } = job.bays[bay] as Bay;
+	return setCorners(bay, withAngle(corners, corner, angle, walls));
 }
 
 function setCorners(bay: number, corners: readonly (readonly [number, number])[]): Operation[] {

@@ -1,4 +1,4 @@
-export type SelectionKind = "corner" | "wall" | "bend" | "bracket" | "joint" | "piece" | "finding";
+export type SelectionKind = "corner" | "wall" | "bow" | "bend" | "bracket" | "joint" | "piece" | "finding";
 
 /** One thing of the bay on the table: its kind and its index in the plan or the job. */
 export interface Selection {

@@ -1,5 +1,10 @@
 type Corner = readonly [number, number];
 
+/** As much of a wall as turns its ends: how far it bows, mm, + away from the room. */
+interface Bowed {
+	readonly rise: number;
+}
+
 /** Coordinates are kept to a thousandth of a millimetre: finer than any tape, and a typed angle comes back as typed. */
 const KEPT = 1000;
 
@@ -9,12 +14,13 @@ export function runOf(corners: readonly Corner[], wall: number): number {
 	return left && right ? Math.hypot(right[0] - left[0], right[1] - left[1]) : 0;
 }
 
-/** Room angle at `corner`, degrees, 0 to 360: over 180 where the corner is external. */
-export function angleOf(corners: readonly Corner[], corner: number): number {
+/** Room angle at `corner`, degrees, 0 to 360: over 180 where the corner is external; between tangents where a wall bows. */
+export function angleOf(corners: readonly Corner[], corner: number, walls: readonly Bowed[] = []): number {
 	const [before, at, after] = [corners[corner - 1], corners[corner], corners[corner + 1]];
 	if (!before || !at || !after) return 180;
-	const turn = headingOf(before, at) - headingOf(at, after);
-	return 180 - (wrap(turn) * 180) / Math.PI;
+	const chords = wrap(headingOf(before, at) - headingOf(at, after));
+	const bows = endTurn(before, at, walls[corner - 1]) + endTurn(at, after, walls[corner]);
+	return 180 - ((chords - bows) * 180) / Math.PI;
 }
 
 /** The walls with one run `length` mm long: the corners after it move along it. */
@@ -29,16 +35,27 @@ export function withRun(corners: readonly Corner[], wall: number, length: number
 }
 
 /** The walls with the room angle at one corner (degrees): all that follows turns about that corner. */
-export function withAngle(corners: readonly Corner[], corner: number, angle: number): Corner[] {
+export function withAngle(
+	corners: readonly Corner[],
+	corner: number,
+	angle: number,
+	walls: readonly Bowed[] = [],
+): Corner[] {
 	const pivot = corners[corner];
 	if (!pivot) return [...corners];
-	const turn = ((angle - angleOf(corners, corner)) * Math.PI) / 180;
+	const turn = ((angle - angleOf(corners, corner, walls)) * Math.PI) / 180;
 	const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
 	return corners.map((at, i) => {
 		if (i <= corner) return at;
 		const [x, y] = [at[0] - pivot[0], at[1] - pivot[1]];
 		return kept(pivot[0] + x * cos - y * sin, pivot[1] + x * sin + y * cos);
 	});
+}
+
+/** Between a wall's chord and its face at either end: half of the arc's angle, 4·atan(2h/c). */
+function endTurn(left: Corner, right: Corner, wall: Bowed | undefined): number {
+	const chord = Math.hypot(right[0] - left[0], right[1] - left[1]);
+	return wall === undefined || chord === 0 ? 0 : 2 * Math.atan((2 * wall.rise) / chord);
 }
 
 function headingOf(from: Corner, to: Corner): number {

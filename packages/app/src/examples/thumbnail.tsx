@@ -1,5 +1,6 @@
 import type { Point } from "@baywright/geometry";
 import type { BayPlan } from "@baywright/setout";
+import { shapeWalls } from "../canvas/wall-shape.ts";
 import { pathData } from "../drawing/path-data.ts";
 
 const WIDTH = 240;
@@ -13,9 +14,10 @@ const BRACKET = 5;
 export function Thumbnail({ plan }: { readonly plan: BayPlan }) {
 	const { chain } = plan;
 	if (chain === null) return <svg className="thumbnail" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" />;
-	const { corners, walls } = chain;
-	const [left, right] = [Math.min(...corners.map(({ x }) => x)), Math.max(...corners.map(({ x }) => x))];
-	const [low, high] = [Math.min(...corners.map(({ y }) => y)), Math.max(...corners.map(({ y }) => y))];
+	const rises = chain.walls.map(({ bow }) => bow?.rise ?? 0);
+	const faces = shapeWalls(chain.corners, rises).flatMap((shape) => shape?.face ?? []);
+	const [left, right] = [Math.min(...faces.map(({ x }) => x)), Math.max(...faces.map(({ x }) => x))];
+	const [low, high] = [Math.min(...faces.map(({ y }) => y)), Math.max(...faces.map(({ y }) => y))];
 	const scale = Math.min(
 		(WIDTH - 2 * MARGIN) / Math.max(right - left, 1),
 		(HEIGHT - 2 * MARGIN) / Math.max(high - low, 1),
@@ -29,12 +31,16 @@ export function Thumbnail({ plan }: { readonly plan: BayPlan }) {
 			.map(at)
 			.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`)
 			.join("L");
-	const outer = corners.map((corner, i) => outside(corner, walls[i - 1], walls[i], WALL / scale)).reverse();
+	const bodies = shapeWalls(chain.corners, rises, WALL / scale).flatMap((shape) => {
+		if (shape === null) return [];
+		const body = `M${line([...shape.face, ...[...shape.outer].reverse()])}Z`;
+		return [shape.bevel === null ? body : `${body}M${line(shape.bevel)}Z`];
+	});
 
 	return (
 		<svg className="thumbnail" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true">
-			<path d={`M${line(corners)}L${line(outer)}Z`} fill="var(--line)" />
-			<path d={`M${line(corners)}`} fill="none" stroke="var(--wall)" strokeWidth="1.6" />
+			<path d={bodies.join("")} fill="var(--line)" />
+			<path d={`M${line(faces)}`} fill="none" stroke="var(--wall)" strokeWidth="1.6" />
 			{plan.path === null ? null : (
 				<path d={pathData(plan.path, at, scale)} fill="none" stroke="var(--track)" strokeWidth="1.8" />
 			)}
@@ -54,20 +60,3 @@ export function Thumbnail({ plan }: { readonly plan: BayPlan }) {
 		</svg>
 	);
 }
-
-interface Face {
-	readonly ux: number;
-	readonly uy: number;
-}
-
-/** The corner moved `off` mm out of the room, along the mitre where two walls meet. */
-function outside(corner: Point, before: Face | undefined, after: Face | undefined, off: number): Point {
-	const [a, b] = [before ?? after, after ?? before];
-	if (!a || !b) return corner;
-	const [nx, ny] = [-a.uy - b.uy, a.ux + b.ux];
-	const stretch = off / Math.max((nx * nx + ny * ny) / 2, SHARPEST);
-	return { x: corner.x + nx * stretch, y: corner.y + ny * stretch };
-}
-
-/** Keeps the mitre of a very sharp corner within the drawing. */
-const SHARPEST = 0.2;

@@ -8,7 +8,7 @@ interface Props {
 	readonly value: number | null;
 	/** mm; shown faintly while nothing is set. */
 	readonly instead?: number | null;
-	/** mm. */
+	/** mm; under 0 where a length may be. */
 	readonly least?: number;
 	readonly greatest?: number;
 	readonly commit: (mm: number) => string | null;
@@ -23,7 +23,7 @@ export function LengthField({ value, instead, least, greatest, ...rest }: Props)
 	const show = (mm: number) => formatLength(mm, unit, { precision: isWhole(mm) ? 0 : 1 });
 
 	function read(text: string): Reading<number> {
-		const parsed = parseLength(text, unit);
+		const parsed = parseLength(text, unit, { negative: least !== undefined && least < 0 });
 		if (!parsed.ok) return parsed;
 		if (least !== undefined && parsed.value < least)
 			return { ok: false, message: `${show(parsed.value)} is too small: at least ${show(least)}.` };

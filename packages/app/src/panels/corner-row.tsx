@@ -1,15 +1,26 @@
 import { type BayPlan, type CornerSetOut, formatAngle } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { setBendRadius } from "../desk/changes.ts";
-import { desk, useDesk } from "../desk/desk.ts";
+import { type Desk, desk, useDesk } from "../desk/desk.ts";
 import { bayOnTable, planOnTable, useBay, useLength, usePlan } from "../desk/on-table.ts";
 import { isSelected } from "../desk/selection.ts";
 import { angleOf } from "../desk/walls.ts";
 import { Figure } from "../fields/figure.tsx";
 import { LengthField } from "../fields/length-field.tsx";
 
+interface RowProps {
+	readonly corner: number;
+	/** Radius and sweep are those of the bend that the corner before shares, and stand there. */
+	readonly shares: boolean;
+}
+
+function angleAt(state: Desk, corner: number): number {
+	const { corners, walls } = bayOnTable(state);
+	return angleOf(corners, corner, walls);
+}
+
 /** One corner's figures; selected, also the field for its radius. */
-export function CornerRow({ corner }: { readonly corner: number }) {
+export function CornerRow({ corner, shares }: RowProps) {
 	const chosen = useDesk((state) => isSelected(state.selection, "corner", corner));
 	const set = useBay((bay) => bay.track.bends.some((bend) => bend.corner === corner));
 	const uneven = usePlan((plan) => isUneven(fittedAt(plan, corner)?.setBack));
@@ -25,23 +36,21 @@ export function CornerRow({ corner }: { readonly corner: number }) {
 					</Button>
 				</th>
 				<td>
-					<Figure of={(state) => angleOf(bayOnTable(state).corners, corner)} format={formatAngle} />
+					<Figure of={(state) => angleAt(state, corner)} format={formatAngle} />
 				</td>
 				<td className={set ? "set" : "unset"}>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />
+					{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />}
 				</td>
 				<td>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0]} />
+					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0] ?? undefined} />
 					{uneven ? (
 						<>
 							<span className="hidden"> on the left, on the right </span>
-							<Figure className="under" of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1]} />
+							<Figure className="under" of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1] ?? undefined} />
 						</>
 					) : null}
 				</td>
-				<td>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />
-				</td>
+				<td>{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />}</td>
 				<td>
 					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.cornerGap} />
 				</td>
@@ -96,6 +105,7 @@ function fittedAt(plan: BayPlan, corner: number): CornerSetOut | undefined {
 /** Set-backs that differ by less than this are one figure to a tape, mm. */
 const SAME_ON_TAPE = 0.25;
 
-function isUneven(setBack: readonly [number, number] | undefined): boolean {
-	return setBack !== undefined && Math.abs(setBack[0] - setBack[1]) > SAME_ON_TAPE;
+function isUneven(setBack: readonly [number | null, number | null] | undefined): boolean {
+	const [left = null, right = null] = setBack ?? [];
+	return left === null || right === null ? left !== right : Math.abs(left - right) > SAME_ON_TAPE;
 }

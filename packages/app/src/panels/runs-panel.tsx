@@ -2,13 +2,15 @@ import { wallName } from "@baywright/setout";
 import { setAngle, setRun } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay } from "../desk/on-table.ts";
+import { isSelected } from "../desk/selection.ts";
 import { angleOf, runOf } from "../desk/walls.ts";
 import { AngleField } from "../fields/angle-field.tsx";
 import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
 import { Section } from "./section.tsx";
+import { WallDetail, WallGist } from "./wall-detail.tsx";
 
-/** The walls as a fitter tapes them: run, angle, run. */
+/** The walls as a fitter tapes them: run, angle, run; the one selected with its rise and projection. */
 export function RunsPanel() {
 	const walls = useBay((bay) => bay.corners.length - 1);
 	return (
@@ -28,10 +30,11 @@ function RunRow({ wall, walls }: { readonly wall: number; readonly walls: number
 	const name = wallName(wall, walls);
 	const bay = useDesk((state) => state.bay);
 	const run = useBay((on) => runOf(on.corners, wall));
-	const angle = useBay((on) => angleOf(on.corners, wall + 1));
+	const angle = useBay((on) => angleOf(on.corners, wall + 1, on.walls));
+	const chosen = useDesk(({ selection }) => isSelected(selection, "wall", wall) || isSelected(selection, "bow", wall));
 	const { change, select } = desk.getState();
 	return (
-		<li className="run">
+		<li className={chosen ? "run chosen" : "run"}>
 			<LengthField
 				label={capital(name)}
 				value={run}
@@ -39,6 +42,7 @@ function RunRow({ wall, walls }: { readonly wall: number; readonly walls: number
 				commit={(mm) => change(`run of the ${name}`, setRun(desk.getState().job, bay, wall, mm))}
 				onFocus={() => select({ kind: "wall", index: wall })}
 			/>
+			{chosen ? <WallDetail wall={wall} name={name} /> : <WallGist wall={wall} />}
 			{wall === walls - 1 ? null : (
 				<AngleField
 					label={`Corner ${wall + 1}`}

@@ -1,5 +1,5 @@
 import { toDegrees } from "@baywright/geometry";
-import { type BayPlan, cornerName, formatAngle } from "@baywright/setout";
+import { type BayPlan, type CornerSetOut, cornerName, formatAngle, wallName } from "@baywright/setout";
 import { figures, table, words } from "../text/table.ts";
 import { wrap } from "../text/wrap.ts";
 import type { Lengths } from "./lengths.ts";
@@ -8,12 +8,13 @@ import { section } from "./section.ts";
 export function cornersText(plan: BayPlan, { figure }: Lengths): string[] {
 	if (plan.corners.length === 0) return [];
 	const walls = plan.projections.length;
-	const rows = plan.corners.map(({ corner, interiorAngle, radius, setBack, sweep, cornerGap, sprung, chosen }) => {
+	const rows = plan.corners.map((set) => {
+		const { corner, interiorAngle, radius, setBack, sweep, cornerGap, sprung } = set;
 		const start = [cornerName(corner, walls), formatAngle(toDegrees(interiorAngle))];
 		// Nothing is bent where the track only springs round a slight turn: there is nothing to mark.
 		if (sprung || radius === 0) return [...start, "none", "", "", "", figure(cornerGap), "the track springs round"];
-		const marks = [radius, ...setBack, sweep, cornerGap].map(figure);
-		return [...start, ...marks, chosen ? "radius set by you" : ""];
+		const marks = [radius, ...setBack, sweep, cornerGap].map((mm) => (mm === null ? "–" : figure(mm)));
+		return [...start, ...marks, remark(set)];
 	});
 	const columns = [
 		words("corner"),
@@ -27,5 +28,27 @@ export function cornersText(plan: BayPlan, { figure }: Lengths): string[] {
 				"corner gap from the corner to the middle of the bend.",
 			{ indent: "  " },
 		),
+		...bridgedText(plan, figure),
 	]);
+}
+
+function remark({ kind, corners, chosen }: CornerSetOut): string {
+	if (kind === "reverse") return "reverse bend";
+	if (kind === "bridge") return `one bend, corners ${corners[0]}–${corners.at(-1)}`;
+	return chosen ? "radius set by you" : "";
+}
+
+/** Stand-offs below this (mm) are not worth a line. */
+const LEAST_SAID = 0.5;
+
+/** Facets too short for bends of their own: how far the one bend stands off the track that would follow them. */
+function bridgedText({ bridged, projections }: BayPlan, figure: Lengths["figure"]): string[] {
+	return bridged.flatMap(({ wall, standOff }) => {
+		if (Math.abs(standOff) < LEAST_SAID) return [];
+		return wrap(
+			`The bend past the ${wallName(wall, projections.length)} runs ${figure(Math.abs(standOff))} ` +
+				`${standOff < 0 ? "nearer to it" : "further off it"} than the track along the other walls.`,
+			{ indent: "  " },
+		);
+	});
 }

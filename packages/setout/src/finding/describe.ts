@@ -55,12 +55,27 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			];
 		case "walls-cross":
 			return ["Walls cross", `The ${wall} and the ${wallName(Number(figures.other), walls)} cross each other.`];
-		case "bowed-wall-not-fitted":
-			return ["Bowed wall", `The ${wall} bows by ${fine("rise")}; tracks along bowed walls are not fitted yet.`];
-		case "external-corner-not-fitted":
+		case "bow-too-deep":
 			return [
-				"External corner",
-				`${capital(corner)} stands out into the room (${angle("angle")}); tracks round external corners are not fitted yet.`,
+				"Bow too deep",
+				`The ${wall} bows by ${fine("rise")}; no more than half its chord, ${wholeMillimetres(figures, "greatest", unit)}, makes an arc.`,
+			];
+		case "bow-too-tight":
+			return [
+				"Bow too tight for the track",
+				`Along the ${wall} the track would run at radius ${wholeMillimetres(figures, "radius", unit)}; it bends to ${length("least")} at the least.`,
+			];
+		case "legs-do-not-meet":
+			return [
+				"Track cannot turn here",
+				`At ${corner} the track along one wall does not meet the track along the next; their projections are too different for so flat a turn.`,
+			];
+		case "no-room-round-corner":
+			return [
+				"No room round the corner",
+				Number(figures.greatest) > 0
+					? `Round ${corner} a bend may have radius ${wholeMillimetres(figures, "greatest", unit)} at the most to keep ${length("clearance")} from it; this track needs ${length("radius")}, and for that a projection of ${roundedUp(figures, "needed", unit)}.`
+					: `Round ${corner} no bend keeps ${length("clearance")} from it; radius ${length("radius")} needs a projection of ${roundedUp(figures, "needed", unit)}.`,
 			];
 		case "projection-out-of-range":
 			return [
@@ -144,10 +159,20 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 				"Brackets too far apart round a bend",
 				`Round ${corner} the brackets are ${length("gap")} apart along the track; this system allows ${length("limit")}.`,
 			];
+		case "bracket-out-of-reach":
+			return [
+				"Bracket out of reach",
+				`Where the track bends past the ${wall}, a bracket would have to reach ${length("projection")}; the system's give ${length("min")} to ${length("max")}.`,
+			];
 		case "bracket-gap-too-wide":
 			return [
 				"Brackets too far apart",
 				`On the ${wall} ${length("gap")} of track hangs between two brackets; this system allows ${length("limit")}.`,
+			];
+		case "no-smoother-track":
+			return [
+				"No smoother track",
+				"No smoother track stays inside what the brackets reach; this one follows the walls.",
 			];
 		case "stock-not-proved-best":
 			return [
@@ -162,6 +187,10 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 /** A greatest figure must not be rounded up. */
 const wholeMillimetres = (figures: Finding["figures"], name: string, unit: LengthUnit): string =>
 	formatLength(Math.floor(Number(figures[name])), unit, { unit: true });
+
+/** A least figure must not be rounded down. */
+const roundedUp = (figures: Finding["figures"], name: string, unit: LengthUnit): string =>
+	formatLength(Math.ceil(Number(figures[name])), unit, { unit: true });
 
 const needed = (role: string): string =>
 	role === "bend"

@@ -29,6 +29,8 @@ export interface Place {
 	readonly station?: number;
 	readonly end?: "left" | "right";
 	readonly at?: Point;
+	/** The other end of a distance that is too small, `at` being on the track. */
+	readonly from?: Point;
 	/** Field of the job file, for findings about the file itself. */
 	readonly field?: string;
 }
@@ -44,6 +46,9 @@ export type RemedyAction =
 	| "track-to-end-of-bay"
 	| "set-wall-projection"
 	| "set-projection"
+	| "set-rise"
+	| "end-at-corner"
+	| "follow-smoothest"
 	| "set-radius"
 	| "release-radius"
 	| "release-all-radii"

@@ -6,7 +6,7 @@ import type { Finding } from "./finding.ts";
 export function keptForLater(bay: Bay, { cloths, prices }: Library): Finding[] {
 	const { makeUp, fitted } = bay;
 	const parts: readonly (readonly [field: string, given: boolean])[] = [
-		["readings", bay.readings.length > 0],
+		["readings", bay.readings.some(({ kind }) => kind !== "rise")],
 		["curtains", bay.curtains.length > 0],
 		["makeUp", makeUp.overlap !== 100 || makeUp.returns !== 0 || makeUp.ease !== 0],
 		["fitted", fitted.brackets.length + fitted.spans.length + fitted.cut.length + fitted.done.length > 0],

@@ -15,6 +15,12 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return `Projection ${length("projection")} on the ${wall}`;
 		case "set-projection":
 			return `Projection ${length("projection")}`;
+		case "set-rise":
+			return `Rise ${length("rise")} on the ${wall}`;
+		case "end-at-corner":
+			return `End the track at ${corner}`;
+		case "follow-smoothest":
+			return "Take the smoothest line";
 		case "set-radius":
 			return `Radius ${length("radius")} at ${corner}`;
 		case "release-radius":

@@ -50,6 +50,9 @@ export const trackSchema = record(
 			})
 			.default("auto"),
 		brackets: listOrNone(wallPlaceSchema, "places on a wall").describe("Pinned by the user."),
+		follow: oneOf(["walls", "smoothest"])
+			.default("walls")
+			.describe("walls = parallel to every wall; smoothest = the fewest bends inside what the brackets reach."),
 		draw: oneOf(["pair", "left", "right", "none"])
 			.default("pair")
 			.describe("pair from the middle; left = one curtain that stacks left; right; none."),

@@ -1,11 +1,11 @@
-import type { Bend } from "@baywright/geometry";
 import type { Joint } from "../bay-plan.ts";
 import type { TrackSystem } from "../library/system.ts";
+import type { BendSpan } from "./bend-spans.ts";
 import type { Need } from "./placed.ts";
 
 /** Beside each end of every bend that carries none; on a straight too short for two, one in its middle serves both bends. */
 export function besideBends(
-	bends: readonly Bend[],
+	bends: readonly BendSpan[],
 	{ bracket, straightBesideBend }: TrackSystem,
 	length: number,
 ): Need[] {
@@ -13,7 +13,7 @@ export function besideBends(
 	const off = Math.max(half, straightBesideBend / 2);
 	const needs: Need[] = [];
 	bends.forEach((bend, i) => {
-		const from = i === 0 ? 0 : endOf(bends[i - 1] as Bend);
+		const from = i === 0 ? 0 : endOf(bends[i - 1] as BendSpan);
 		const to = bends[i + 1]?.start ?? length;
 		const end = endOf(bend);
 		const shared = (gap: number) => gap < 2 * off + bracket.width;
@@ -39,7 +39,7 @@ export function besideBends(
 	return needs;
 }
 
-const endOf = ({ start, length }: Bend): number => start + length;
+const endOf = ({ start, length }: BendSpan): number => start + length;
 
 /** Within reach of each cut end, clear of its hardware. */
 export function nearEnds({ bracket, endTakeUp }: TrackSystem, length: number): Need[] {

@@ -1,10 +1,14 @@
-import { type FittedTrack, type Segment, SLIGHT_TURN, stationSquareOff } from "@baywright/geometry";
+import { type FittedTrack, SLIGHT_TURN, stationSquareOff } from "@baywright/geometry";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
+import { bendsWithoutBrackets } from "./bend-spans.ts";
 import { type Interval, subtract } from "./spread.ts";
 
 /** No drill reaches nearer than this to an internal corner, mm (common practice, no source). */
 const DRILL_REACH = 50;
+
+/** Nearer than this to an external edge the wall breaks out, mm (common practice, no source). */
+const EDGE_DISTANCE = 75;
 
 /** How far above and below the track a bracket's plate may come, mm. */
 const PLATE_REACH = 50;
@@ -23,29 +27,23 @@ export function bracketRoom(bay: Bay, system: TrackSystem, track: FittedTrack, h
 	return subtract([onCentreLine], closed);
 }
 
-/** Can this segment hold no bracket? Bends that are made can, from the system's carrying radius up. */
-export function bars(segment: Segment, { bracket }: TrackSystem): boolean {
-	if (segment.kind !== "bend" || segment.sprung) return false;
-	return bracket.carryRadius === null || segment.radius < bracket.carryRadius;
-}
-
-function bendStretches({ path }: FittedTrack, system: TrackSystem): Interval[] {
+function bendStretches(track: FittedTrack, system: TrackSystem): Interval[] {
 	const half = system.bracket.width / 2;
-	return path.segments
-		.filter((segment) => bars(segment, system))
-		.map(({ start, length }) => [start - half, start + length + half]);
+	return bendsWithoutBrackets(track, system).map(({ start, length }) => [start - half, start + length + half]);
 }
 
-/** Round every internal corner beside the track, the corners beyond its ends included. */
+/** Round every corner beside the track, those beyond its ends included: no drill reaches into one, and the wall breaks out at the other. */
 function cornerStretches(track: FittedTrack): Interval[] {
 	const { chain, bends, path } = track;
-	const last = bends.first + bends.slope.length;
 	const stretches: Interval[] = [];
-	for (let corner = bends.first; corner <= last + 1; corner++) {
-		if ((chain.turns[corner] as number) < SLIGHT_TURN) continue;
-		const left = chain.walls[corner - 1]?.length ?? 0;
-		const from = stationSquareOff(track, corner - 1, left - DRILL_REACH) ?? 0;
-		const to = stationSquareOff(track, corner, DRILL_REACH) ?? path.length;
+	const last = bends.legs.at(-1) as number;
+	for (let corner = bends.legs[0] as number; corner <= last + 1; corner++) {
+		const turn = chain.turns[corner] as number;
+		if (Math.abs(turn) < SLIGHT_TURN) continue;
+		const keepOff = turn > 0 ? DRILL_REACH : EDGE_DISTANCE;
+		const left = chain.walls[corner - 1]?.faceLength ?? 0;
+		const from = stationSquareOff(track, corner - 1, left - keepOff) ?? 0;
+		const to = stationSquareOff(track, corner, keepOff) ?? path.length;
 		if (from < to) stretches.push([from, to]);
 	}
 	return stretches;

@@ -1,5 +1,4 @@
 import {
-	type Bend,
 	type FittedTrack,
 	type Point,
 	pointAt,
@@ -12,8 +11,8 @@ import type { Bracket, BracketRole, Joint } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
+import { type BendSpan, bendsWithoutBrackets } from "./bend-spans.ts";
 import { besideBends, besideJoints, nearEnds } from "./bracket-needs.ts";
-import { bars } from "./bracket-room.ts";
 import { insert, isMet, type Need, type Placed, placeFor } from "./placed.ts";
 import { fillSpan, type Interval, nearestAllowed } from "./spread.ts";
 import { isInRoom, wholePlace } from "./whole-place.ts";
@@ -42,12 +41,13 @@ export function placeBrackets(
 	const row: Placed[] = [];
 	for (const placed of pins(bay, system, track, room, findings)) insert(row, placed);
 	for (const { station } of joints) insert(row, { station, role: "joint" });
-	const bends = track.path.segments.filter((segment): segment is Bend => bars(segment, system));
+	const bends = bendsWithoutBrackets(track, system);
 	const { length } = track.path;
 	meet(besideBends(bends, system, length), (role) => role !== "bend", row, system, track, room, findings);
 	meet([...nearEnds(system, length), ...besideJoints(system, joints)], () => true, row, system, track, room, findings);
 	const all = fillBetween(row, bends, system, track, room, findings);
-	return { brackets: all.map((bracket) => taped(track, bracket)), findings };
+	const brackets = all.map((bracket) => taped(track, bracket));
+	return { brackets, findings: [...findings, ...outOfReach(brackets, system)] };
 }
 
 /** Places what is needed and not already served by a bracket of a role that counts. */
@@ -118,7 +118,7 @@ const movePin = (i: number, { wall, at }: WallPlace): Remedy => ({
 
 function fillBetween(
 	placed: readonly Placed[],
-	bends: readonly Bend[],
+	bends: readonly BendSpan[],
 	{ bracket }: TrackSystem,
 	track: FittedTrack,
 	room: readonly Interval[],
@@ -141,7 +141,7 @@ function fillBetween(
 	for (let i = 1; i < placed.length; i++) {
 		const before = placed[i - 1] as Placed;
 		const next = placed[i] as Placed;
-		while (bend < bends.length && (bends[bend] as Bend).start < before.station) bend++;
+		while (bend < bends.length && (bends[bend] as BendSpan).start < before.station) bend++;
 		const across = bends[bend];
 		if (across === undefined || across.start >= next.station) fill(before.station, next.station);
 		else {
@@ -166,11 +166,27 @@ function fillBetween(
 	return all;
 }
 
+/** Brackets on a bend that bridges facets stand nearer to the wall or further off than the legs do. */
+function outOfReach(brackets: readonly Bracket[], { projection: { min, max } }: TrackSystem): Finding[] {
+	return brackets.flatMap(({ projection, station, wall, role }, bracket): Finding[] => {
+		const onBend = role === "field" && (projection < min - SLACK || projection > max + SLACK);
+		if (!onBend) return [];
+		return [
+			{
+				code: "bracket-out-of-reach",
+				where: { bracket, station, wall },
+				figures: { projection, min, max },
+				remedies: [],
+			},
+		];
+	});
+}
+
 const wallAt = (track: FittedTrack, station: number) => ({ wall: tapedFrom(track, station).wall });
 
 function taped(track: FittedTrack, { station, role }: Placed): Bracket {
 	const { wall, at, projection } = tapedFrom(track, station);
-	const { length } = track.chain.walls[wall] as WallFace;
+	const { faceLength } = track.chain.walls[wall] as WallFace;
 	const { at: place } = pointAt(track.path, station) as { at: Point };
-	return { station, at: place, wall, fromLeftCorner: at, fromRightCorner: length - at, projection, role };
+	return { station, at: place, wall, fromLeftCorner: at, fromRightCorner: faceLength - at, projection, role };
 }

@@ -3,6 +3,8 @@ import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import { wouldFit } from "./fit-bay.ts";
+import { otherSystems, setProjection } from "./remedies.ts";
+import { endsOf } from "./track-rule.ts";
 
 /** A fault of the fit as a finding, with the remedies that were tried and do fit. Remedy figures are whole mm on the safe side. */
 export function fitFinding(
@@ -24,13 +26,32 @@ export function fitFinding(
 				figures: {},
 				remedies: [{ ...wholeLength("left"), change: [...wholeLength("left").change, ...wholeLength("right").change] }],
 			};
-		case "external-corner": {
-			const { corner, angle } = fault;
-			return { code: "external-corner-not-fitted", where: { corner }, figures: { angle }, remedies: [] };
+		case "legs-do-not-meet": {
+			const { corner } = fault;
+			return { code: "legs-do-not-meet", where: { corner }, figures: {}, remedies: otherSystems(bay, chain, others) };
 		}
-		case "bowed-wall": {
-			const { wall, rise } = fault;
-			return { code: "bowed-wall-not-fitted", where: { wall }, figures: { rise }, remedies: [] };
+		case "bow-too-tight": {
+			const { wall, radius, least } = fault;
+			return {
+				code: "bow-too-tight",
+				where: { wall },
+				figures: { radius, least },
+				remedies: [...projectionForBow(bay, chain, system, wall, least), ...otherSystems(bay, chain, others)],
+			};
+		}
+		case "no-room-round-corner": {
+			const { corner, radius, greatest, turn } = fault;
+			const needed = system.clearance * Math.cos(turn / 2) + radius * (1 - Math.cos(turn / 2));
+			return {
+				code: "no-room-round-corner",
+				where: { corner },
+				figures: { radius, greatest, clearance: system.clearance, needed },
+				remedies: [
+					...moreProjection(bay, chain, system, needed),
+					...otherSystems(bay, chain, others),
+					...endAtCorner(bay, chain, system, corner),
+				],
+			};
 		}
 		case "projection-change-at-slight-turn": {
 			const { corner, left, right, turn } = fault;
@@ -53,13 +74,17 @@ export function fitFinding(
 		}
 		case "leg-too-short": {
 			const { wall, length, needed, gain } = fault;
-			const { length: wallLength } = chain.walls[wall] as WallFace;
+			const { faceLength: wallLength } = chain.walls[wall] as WallFace;
 			const short = needed - length;
 			return {
 				code: "leg-too-short",
 				where: { wall },
 				figures: { length, needed, short, wallLength, neededWall: wallLength + short },
-				remedies: [...lessProjection(bay, chain, system, short, gain), ...otherSystems(bay, chain, others)],
+				remedies: [
+					...otherProjection(bay, chain, system, short, gain),
+					...smoothest(bay, chain, system),
+					...otherSystems(bay, chain, others),
+				],
 			};
 		}
 	}
@@ -100,34 +125,62 @@ function radiusRemedies(bay: Bay, chain: WallChain, system: TrackSystem, corner:
 	return remedies;
 }
 
-/** Nearer to the walls, legs between internal corners are longer. */
-function lessProjection(bay: Bay, chain: WallChain, system: TrackSystem, short: number, gain: number): Remedy[] {
-	const usual = bay.track.projection ?? system.projection.default;
-	const projection = Math.floor(usual - short / gain);
-	if (!(projection >= system.projection.min) || !wouldFit(bay, chain, system, { projection })) return [];
+/** Fewer, wider bends inside what the brackets reach. */
+function smoothest(bay: Bay, chain: WallChain, system: TrackSystem): Remedy[] {
+	if (bay.track.follow === "smoothest" || !wouldFit(bay, chain, system, { follow: "smoothest" })) return [];
 	return [
 		{
-			action: "set-projection",
-			figures: { projection },
-			change: [{ op: "replace", path: "/track/projection", value: projection }],
+			action: "follow-smoothest",
+			figures: {},
+			change: [{ op: "replace", path: "/track/follow", value: "smoothest" }],
 		},
 	];
 }
 
-/** Other systems that bend more tightly, at their own usual projection where this one is out of their range. */
-function otherSystems(bay: Bay, chain: WallChain, others: readonly TrackSystem[]): Remedy[] {
-	const remedies: Remedy[] = [];
-	for (const other of others) {
-		const { id, name, projection: range } = other;
-		const kept = bay.track.projection;
-		const projection = kept !== null && kept >= range.min && kept <= range.max ? kept : null;
-		const track = { system: id, projection, radius: null };
-		if (!wouldFit(bay, chain, other, track)) continue;
-		remedies.push({
-			action: "use-system",
-			figures: { system: name },
-			change: Object.entries(track).map(([key, value]) => ({ op: "replace", path: `/track/${key}`, value })),
-		});
-	}
-	return remedies;
+/** Legs between internal corners are longer nearer to the walls, between external ones further off. */
+function otherProjection(bay: Bay, chain: WallChain, system: TrackSystem, short: number, gain: number): Remedy[] {
+	const usual = bay.track.projection ?? system.projection.default;
+	const exact = usual - short / gain;
+	return tryProjection(bay, chain, system, gain > 0 ? Math.floor(exact) : Math.ceil(exact));
+}
+
+/** Round an external corner a track passes further out the more it projects. */
+const moreProjection = (bay: Bay, chain: WallChain, system: TrackSystem, needed: number): Remedy[] =>
+	tryProjection(bay, chain, system, Math.ceil(needed));
+
+/** The leg along a wall that bows away from the room is wider the nearer it is to it, along one that bows into it the further off. */
+function projectionForBow(bay: Bay, chain: WallChain, system: TrackSystem, wall: number, least: number): Remedy[] {
+	const bow = chain.walls[wall]?.bow ?? null;
+	if (bow === null) return [];
+	return tryProjection(
+		bay,
+		chain,
+		system,
+		bow.turn > 0 ? Math.floor(bow.radius - least) : Math.ceil(least - bow.radius),
+	);
+}
+
+function tryProjection(bay: Bay, chain: WallChain, system: TrackSystem, projection: number): Remedy[] {
+	if (!wouldFit(bay, chain, system, { projection })) return [];
+	return [setProjection(projection)];
+}
+
+/** From an external edge to the end of a track that stops at it, mm: where the wall no longer breaks out. */
+const SHORT_OF_EDGE = 75;
+
+/** The longer part of the track, ended short of a corner that it cannot pass. */
+function endAtCorner(bay: Bay, chain: WallChain, system: TrackSystem, corner: number): Remedy[] {
+	const before = chain.walls[corner - 1] as WallFace;
+	const lengths = chain.walls.map(({ faceLength }) => faceLength);
+	const { start, end } = endsOf(bay, lengths);
+	const along = (from: number, to: number) => lengths.slice(from, to).reduce((sum, length) => sum + length, 0);
+	const leftIsLonger = along(start.wall, corner) >= along(corner, end.wall + 1);
+	const place = leftIsLonger
+		? { wall: corner - 1, at: Math.floor(before.faceLength - SHORT_OF_EDGE) }
+		: { wall: corner, at: SHORT_OF_EDGE };
+	const key = leftIsLonger ? "end" : "start";
+	if (place.at <= 0 || !wouldFit(bay, chain, system, { [key]: place })) return [];
+	return [
+		{ action: "end-at-corner", figures: { corner }, change: [{ op: "replace", path: `/track/${key}`, value: place }] },
+	];
 }

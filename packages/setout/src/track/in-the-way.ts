@@ -1,38 +1,66 @@
 import {
 	type Curve,
 	type FittedTrack,
+	footOnFace,
 	indexCurves,
 	indexWalls,
 	type Nearness,
 	nearerThan,
 	type Point,
 	pathCrossings,
-	step,
+	pointOffFace,
+	type WallChain,
 	type WallFace,
 } from "@baywright/geometry";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay, Obstacle } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import { reachesTrack } from "./bracket-room.ts";
-import { fitBay } from "./fit-bay.ts";
+import { fitBay, wouldFit } from "./fit-bay.ts";
+import { otherSystems, setProjection } from "./remedies.ts";
 
 /** Slack (mm) when a clearance is compared with its limit: far below any tape. */
 const SLACK = 1e-6;
 
 /** What the track comes too near to or runs into: walls, obstacles at its height, itself. */
-export function inTheWay(bay: Bay, system: TrackSystem, track: FittedTrack, height: number | null): Finding[] {
-	return [...nearWalls(system, track), ...acrossItself(track), ...nearObstacles(bay, system, track, height)];
+export function inTheWay(
+	bay: Bay,
+	system: TrackSystem,
+	track: FittedTrack,
+	height: number | null,
+	others: readonly TrackSystem[],
+): Finding[] {
+	return [
+		...nearWalls(bay, system, track, others),
+		...acrossItself(track),
+		...nearObstacles(bay, system, track, height),
+	];
 }
 
-function nearWalls({ clearance }: TrackSystem, track: FittedTrack): Finding[] {
-	return nearerThan(track.path, indexWalls(track.chain), clearance - SLACK).map(
-		({ distance, curve, onPath, station }) => ({
-			code: "track-too-near-wall",
-			where: { wall: curve, station, at: onPath },
-			figures: { distance, clearance },
-			remedies: [],
-		}),
-	);
+function nearWalls(bay: Bay, system: TrackSystem, track: FittedTrack, others: readonly TrackSystem[]): Finding[] {
+	const { clearance } = system;
+	const near = nearerThan(track.path, indexWalls(track.chain), clearance - SLACK);
+	if (near.length === 0) return [];
+	const remedies = [...nextProjection(bay, track.chain, system), ...otherSystems(bay, track.chain, others)];
+	return near.map(({ distance, curve, onPath, onCurve, station }) => ({
+		code: "track-too-near-wall",
+		where: { wall: curve, station, at: onPath, from: onCurve },
+		figures: { distance, clearance },
+		remedies,
+	}));
+}
+
+/** Projections tried across the system's range. */
+const TRIES = 12;
+
+/** The projection nearest to the present one with which the track clears every wall. */
+function nextProjection(bay: Bay, chain: WallChain, system: TrackSystem): Remedy[] {
+	const { min, max } = system.projection;
+	const usual = bay.track.projection ?? system.projection.default;
+	const tried = Array.from({ length: TRIES + 1 }, (_, i) => Math.round(min + (i * (max - min)) / TRIES));
+	const nearest = tried.toSorted((a, b) => Math.abs(a - usual) - Math.abs(b - usual));
+	const projection = nearest.find((one) => one !== usual && wouldFit(bay, chain, system, { projection: one }));
+	return projection === undefined ? [] : [setProjection(projection)];
 }
 
 function acrossItself(track: FittedTrack): Finding[] {
@@ -53,7 +81,7 @@ function nearObstacles(bay: Bay, system: TrackSystem, track: FittedTrack, height
 		return [
 			{
 				code: "obstacle-in-the-way",
-				where: { wall, obstacle: index, station: near.station, at: near.onPath },
+				where: { wall, obstacle: index, station: near.station, at: near.onPath, from: near.onCurve },
 				figures: { kind, depth, distance: near.distance, clearance: system.clearance },
 				remedies: moreProjection(bay, obstacle, system, track),
 			},
@@ -77,19 +105,24 @@ function nearestTo(obstacle: Obstacle, track: FittedTrack, { clearance }: TrackS
 
 /** The three sides of an obstacle that stand off its wall. */
 function outline({ wall, from, to, depth }: Obstacle, { chain }: FittedTrack): Curve[] {
-	const { ux, uy } = chain.walls[wall] as WallFace;
-	const corner = chain.corners[wall] as Point;
-	const at = (along: number, off: number) => step(corner, ux, uy, along, off);
-	const round = [at(from, 0), at(from, depth), at(to, depth), at(to, 0)];
-	return round.slice(1).map((end, i) => ({ from: round[i] as Point, to: end }));
+	const at = (along: number, off: number) => pointOffFace(chain, wall, along, off);
+	const front: Curve = { from: at(from, depth), to: at(to, depth) };
+	const { bow } = chain.walls[wall] as WallFace;
+	const side = Math.sign(bow?.turn ?? 0);
+	const bowed =
+		bow === null
+			? {}
+			: { centre: bow.centre, radius: bow.radius - side * depth, turn: (side * (to - from)) / bow.radius };
+	return [
+		{ from: at(from, 0), to: at(from, depth) },
+		{ ...front, ...bowed },
+		{ from: at(to, depth), to: at(to, 0) },
+	];
 }
 
 function isInside(p: Point, { wall, from, to, depth }: Obstacle, { chain }: FittedTrack): boolean {
-	const { ux, uy } = chain.walls[wall] as WallFace;
-	const corner = chain.corners[wall] as Point;
-	const along = (p.x - corner.x) * ux + (p.y - corner.y) * uy;
-	const off = (p.x - corner.x) * uy - (p.y - corner.y) * ux;
-	return along >= from && along <= to && off >= 0 && off <= depth;
+	const { at, off } = footOnFace(chain, wall, p);
+	return at >= from && at <= to && off >= 0 && off <= depth;
 }
 
 /** As much projection as clears the obstacle on its own wall, where the system has it and the track then fits. */
@@ -98,11 +131,5 @@ function moreProjection(bay: Bay, obstacle: Obstacle, system: TrackSystem, track
 	if (projection > system.projection.max) return [];
 	const fit = fitBay({ ...bay, track: { ...bay.track, projection } }, track.chain, system);
 	if (!fit.ok || nearestTo(obstacle, fit.value, system) !== null) return [];
-	return [
-		{
-			action: "set-projection",
-			figures: { projection },
-			change: [{ op: "replace", path: "/track/projection", value: projection }],
-		},
-	];
+	return [setProjection(projection)];
 }

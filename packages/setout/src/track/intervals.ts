@@ -8,14 +8,17 @@ export type Interval = readonly [from: number, to: number];
 export function subtract(intervals: readonly Interval[], forbidden: readonly Interval[]): Interval[] {
 	const stretches = [...forbidden].sort((a, b) => a[0] - b[0]);
 	const left: Interval[] = [];
+	let first = 0;
 	for (const [from, to] of intervals) {
+		while (first < stretches.length && (stretches[first] as Interval)[1] < from) first++;
 		// Is it a single place?
 		if (from === to) {
-			if (!stretches.some((stretch) => stretch[0] < from && from < stretch[1])) left.push([from, to]);
+			if (!isInside(stretches, first, from)) left.push([from, to]);
 			continue;
 		}
 		let start = from;
-		for (const [bar, end] of stretches) {
+		for (let i = first; i < stretches.length; i++) {
+			const [bar, end] = stretches[i] as Interval;
 			if (bar >= to) break;
 			if (end <= start) continue;
 			if (bar > start) left.push([start, bar]);
@@ -24,6 +27,13 @@ export function subtract(intervals: readonly Interval[], forbidden: readonly Int
 		if (start < to) left.push([start, to]);
 	}
 	return left;
+}
+
+/** Whether `x` lies inside one of the stretches from `first` on, which are sorted by their start. */
+function isInside(stretches: readonly Interval[], first: number, x: number): boolean {
+	for (let i = first; i < stretches.length && (stretches[i] as Interval)[0] < x; i++)
+		if (x < (stretches[i] as Interval)[1]) return true;
+	return false;
 }
 
 /** Whether `x` lies in the set, its ends included. */

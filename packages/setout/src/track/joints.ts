@@ -1,8 +1,9 @@
-import { type FittedTrack, type Segment, stationSquareOff, tapedFrom, type WallPlace } from "@baywright/geometry";
+import { type FittedTrack, stationSquareOff, tapedFrom, type WallPlace } from "@baywright/geometry";
 import type { Joint } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
+import { madeBends } from "./bend-spans.ts";
 import { type Interval, nearestAllowed, subtract } from "./intervals.ts";
 import { middleOfGlass } from "./opening-stations.ts";
 import { isInRoom, wholePlace } from "./whole-place.ts";
@@ -53,20 +54,18 @@ const jointAt =
 
 /** Straights, clear of made bends, where a bracket can go too. */
 function jointRoom(
-	{ path }: FittedTrack,
+	track: FittedTrack,
 	{ joint, endTakeUp, bracket }: TrackSystem,
 	bracketRoom: readonly Interval[],
 ): Interval[] {
+	const { segments, length } = track.path;
 	const clear = joint?.clearOfBend ?? 0;
-	const bends = path.segments
-		.filter((segment): segment is Segment => segment.kind === "bend" && !segment.sprung)
-		.map(({ start, length }): Interval => [start - clear, start + length + clear]);
 	const least = endTakeUp + bracket.width;
-	const nearEnds: Interval[] = [
-		[0, least],
-		[path.length - least, path.length],
-	];
-	return subtract(bracketRoom, [...bends, ...nearEnds]);
+	const bends = madeBends(track).map((bend): Interval => [bend.start - clear, bend.start + bend.length + clear]);
+	const bows = segments
+		.filter(({ kind }) => kind === "bow")
+		.map((bow): Interval => [bow.start, bow.start + bow.length]);
+	return subtract(bracketRoom, [...bends, ...bows, [0, least], [length - least, length]]);
 }
 
 function ownJoints(bay: Bay, track: FittedTrack, system: TrackSystem, room: readonly Interval[]): JointPlan {

@@ -24,6 +24,11 @@ export function fitRuleOf({ track }: Bay, system: TrackSystem): FitRule {
 		preferredRadius: track.radius ?? system.preferredRadius,
 		straightBesideBend: system.straightBesideBend,
 		endStraight: system.endTakeUp,
+		clearance: system.clearance,
+		corridor:
+			track.follow === "walls"
+				? null
+				: { least: Math.max(system.projection.min, system.clearance), greatest: system.projection.max },
 		setRadii: new Map(track.bends.map(({ corner, radius }) => [corner, radius])),
 	};
 }

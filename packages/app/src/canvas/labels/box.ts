@@ -24,6 +24,8 @@ export interface Stroke {
 export interface Spot {
 	readonly box: Box;
 	readonly strokes: readonly Stroke[];
+	/** Lines that come with it too and may run over what is there already; what comes later keeps off them. */
+	readonly under?: readonly Stroke[];
 }
 
 /** Whether two boxes share any point; boxes that only touch do not. */

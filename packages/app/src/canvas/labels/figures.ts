@@ -12,8 +12,8 @@ export interface Figure {
 /** Half-width of a 95 % interval in standard deviations. */
 const SURE = 1.96;
 
-/** Standard deviation where a reading gives none: run mm, angle degrees. Design section 6. */
-const DEFAULT_SD = { run: 2, angle: 0.75 } as const;
+/** Standard deviation where a reading gives none: run and rise mm, angle degrees. Design section 6. */
+const DEFAULT_SD = { run: 2, rise: 1, angle: 0.75 } as const;
 
 /** A wall's run. A reading that the drawing has moved away from no longer says how long the wall is. */
 export function runFigure(bay: Bay, wall: number, length: number, unit: LengthUnit): Figure {
@@ -22,6 +22,19 @@ export function runFigure(bay: Bay, wall: number, length: number, unit: LengthUn
 	);
 	const sure = howSure(readings, length);
 	const text = formatLength(length, unit);
+	if (sure === null) return { text, face: "drawn", taped: false };
+	return { text: `${text} ± ${formatLength(sure, unit)}`, face: "taped", taped: true };
+}
+
+/** A bowed wall's rise, + away from the room; told by its size, for the drawing shows which way it goes. */
+export function riseFigure(bay: Bay, wall: number, rise: number, unit: LengthUnit): Figure {
+	const readings = bay.readings.flatMap((reading) =>
+		reading.kind === "rise" && reading.wall === wall && reading.at === null
+			? [{ value: reading.value, sd: reading.sd ?? DEFAULT_SD.rise }]
+			: [],
+	);
+	const sure = howSure(readings, rise);
+	const text = formatLength(Math.abs(rise), unit);
 	if (sure === null) return { text, face: "drawn", taped: false };
 	return { text: `${text} ± ${formatLength(sure, unit)}`, face: "taped", taped: true };
 }

@@ -21,6 +21,13 @@ export interface RunLabel extends Spot {
 	readonly along: ScreenPoint;
 }
 
+/** A dimension that a note gives the figure of: drawn with the note or not at all. */
+export interface Dimension {
+	readonly line: Line;
+	/** Thin broken lines that it is measured from. */
+	readonly from: readonly Line[];
+}
+
 /** A few words beside something. */
 export interface NoteLabel extends Spot {
 	readonly kind: "note";
@@ -28,6 +35,7 @@ export interface NoteLabel extends Spot {
 	/** Leads back to what it is about, where the note stands far off. */
 	readonly leader: Line | null;
 	readonly colour: keyof Palette;
+	readonly dimension: Dimension | null;
 }
 
 export interface NoteLine {

@@ -21,6 +21,9 @@ export const BADGE = 12;
 /** Radius of the hatched ring at the place of a refusal, px. */
 export const TROUBLE = 22;
 
+/** px round a clearance that fails, where its arrows are. */
+const ARROWS = 12;
+
 /** px further off its place, nearest first; round about it, radians from straight up. */
 const BADGE_DISTANCES = [0, 14, 32, 58] as const;
 const BADGE_TURNS = [0, 0.6, -0.6, 1.2, -1.2, 2, -2, 2.8] as const;
@@ -45,6 +48,7 @@ export function layOut(scene: Scene, over: readonly Box[], habits: Habits): Layo
 function ringsOf({ view }: Scene, marks: readonly FindingMark[]): Box[] {
 	return marks.flatMap((mark) => {
 		if (mark.severity !== "refusal" || mark.wall !== null) return [];
+		if (mark.clearance) return [{ ...toScreen(view, mark.at), halfWidth: ARROWS, halfHeight: ARROWS, turn: 0 }];
 		return [{ ...toScreen(view, mark.at), halfWidth: TROUBLE, halfHeight: TROUBLE, turn: 0 }];
 	});
 }

@@ -1,9 +1,9 @@
 import type { Palette } from "../palette.ts";
 import { lineHeight, type Measure } from "../text.ts";
 import type { ScreenPoint } from "../viewport.ts";
-import type { Box } from "./box.ts";
+import type { Box, Stroke } from "./box.ts";
 import type { Line } from "./clip.ts";
-import type { NoteLabel, NoteLine } from "./label.ts";
+import type { Dimension, NoteLabel, NoteLine } from "./label.ts";
 import type { Wish } from "./place.ts";
 
 /** A place beside which a note may stand, and which way. */
@@ -22,6 +22,9 @@ export interface Note {
 	/** Best first. */
 	readonly anchors: readonly Anchor[];
 	readonly colour: keyof Palette;
+	readonly dimension?: Dimension;
+	/** Only right beside an anchor: further off it would seem to be about something else. */
+	readonly near?: true;
 }
 
 /** px further off, nearest first; from LEADER_FROM on a leader leads back. */
@@ -43,7 +46,7 @@ export function noteWish(note: Note, measure: Measure): Wish<NoteLabel> {
 		importance: note.importance,
 		spot(choice) {
 			const far = DISTANCES[Math.floor(choice / perDistance)];
-			if (far === undefined) return null;
+			if (far === undefined || (note.near && far > 0)) return null;
 			const within = choice % perDistance;
 			const anchor = note.anchors[Math.floor(within / SIDES.length)] as Anchor;
 			const away = turned(anchor.away, SIDES[within % SIDES.length] as number);
@@ -54,10 +57,17 @@ export function noteWish(note: Note, measure: Measure): Wish<NoteLabel> {
 				colour: note.colour,
 				box,
 				leader,
+				dimension: note.dimension ?? null,
+				under: dimensionStrokes(note.dimension),
 				strokes: leader === null ? [] : [{ ...leader, half: 1, leader: true }],
 			};
 		},
 	};
+}
+
+function dimensionStrokes(dimension: Dimension | undefined): Stroke[] {
+	if (dimension === undefined) return [];
+	return [dimension.line, ...dimension.from].map((line) => ({ ...line, half: 1, leader: false }));
 }
 
 /** A box `far` px further from its anchor than it must be, and the leader that leads back from it. */

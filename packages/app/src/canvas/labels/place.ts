@@ -49,6 +49,7 @@ export function placeLabels<Drawn extends Spot>(
 		placed.set(wish.key, found.spot);
 		crowd.add(found.spot.box);
 		for (const stroke of found.spot.strokes) crowd.addStroke(stroke);
+		for (const stroke of found.spot.under ?? []) crowd.addStroke(stroke);
 	}
 	return placed;
 }

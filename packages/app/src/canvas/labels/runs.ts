@@ -2,10 +2,11 @@ import type { Scene } from "../scene.ts";
 import { lineHeight } from "../text.ts";
 import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { DRAWN_THICKNESS, type WallShape } from "../wall-shape.ts";
-import { type Box, linesCross, type Stroke } from "./box.ts";
+import type { Box, Stroke } from "./box.ts";
 import { clipLine, type Line } from "./clip.ts";
 import { runFigure } from "./figures.ts";
 import type { RunLabel } from "./label.ts";
+import { crosses, type Obstructions, obstructionsIn } from "./obstructions.ts";
 import type { Wish } from "./place.ts";
 
 /** px: from the wall's outer line to the first dimension line, and from one to the next. */
@@ -38,13 +39,15 @@ const SHIFTS = [0, -0.22, 0.22] as const;
 
 /** Wants a dimension outside each wall. */
 export function runWishes(scene: Scene): Wish<RunLabel>[] {
+	const obstructions = obstructionsIn(scene);
 	return scene.walls.flatMap((shape) => {
-		const wish = shape === null ? null : runWish(scene, shape);
+		const wish = shape === null ? null : runWish(scene, shape, obstructions);
 		return wish === null ? [] : [wish];
 	});
 }
 
-function runWish(scene: Scene, shape: WallShape): Wish<RunLabel> | null {
+/** `obstructions` is null where no wall stands in the way of any dimension: all walls turn the same way. */
+function runWish(scene: Scene, shape: WallShape, obstructions: Obstructions | null): Wish<RunLabel> | null {
 	const { view, bay, unit, measure } = scene;
 	const left = shape.face[0] as WallShape["face"][number];
 	const right = shape.face[shape.face.length - 1] as WallShape["face"][number];
@@ -57,16 +60,27 @@ function runWish(scene: Scene, shape: WallShape): Wish<RunLabel> | null {
 	const from = toScreen(view, left);
 	const to = toScreen(view, right);
 	const frame = frameOf(from, to);
-	const bulge = Math.max(0, bay.walls[shape.wall]?.rise ?? 0);
+	const bulge = Math.max(0, shape.arc?.rise ?? 0);
 	const wallOut = (DRAWN_THICKNESS + bulge) * view.scale;
 
 	const at = (out: number): Line => ({ from: offset(from, frame, out), to: offset(to, frame, out) });
-	const external = scene.plan.chain?.turns.some((turn) => turn < 0) ?? true;
-	const inRoom = -(scene.plan.projections[shape.wall] ?? 0) * view.scale - IN_ROOM;
+	const intoRoom = Math.max(0, -(shape.arc?.rise ?? 0));
+	const inRoom = -(intoRoom + (scene.plan.projections[shape.wall] ?? 0)) * view.scale - IN_ROOM;
 
-	function label(out: number, share: number, inline: boolean, mayCross: boolean): RunLabel | null {
+	// Asked for once for each distance, however many ways there are to put the text.
+	const meetsWall = once((line: Line, extensions: readonly Line[], out: number) => {
+		if (obstructions === null) return false;
+		return [line, ...(out > 0 ? extensions : [])].some((it) => crosses(it, obstructions.walls));
+	});
+	const meetsTrack = once((line: Line) => obstructions !== null && crosses(line, obstructions.track));
+
+	function label(out: number, share: number, inline: boolean, overTrack: boolean): RunLabel | null {
 		const line = at(out);
-		if (external && !mayCross && crossesWall(scene, line)) return null;
+		const extensions = [from, to].map((end) => ({
+			from: offset(end, frame, out > 0 ? wallOut + OFF_WALL : -OFF_WALL),
+			to: offset(end, frame, out + Math.sign(out) * PAST_LINE),
+		}));
+		if (meetsWall(out, line, extensions, out) || (!overTrack && meetsTrack(out, line))) return null;
 		const seen = clipLine(line, scene.size, EDGE);
 		if (seen === null) return null;
 		const length = Math.hypot(seen.to.left - seen.from.left, seen.to.top - seen.from.top);
@@ -90,13 +104,12 @@ function runWish(scene: Scene, shape: WallShape): Wish<RunLabel> | null {
 			face: figure.face,
 			taped: figure.taped,
 			box,
-			strokes: lines.map((part): Stroke => ({ ...part, half: 1.5, leader: false })),
+			strokes: [...lines, ...extensions.map((it) => offCorner(it, frame))].map(
+				(part): Stroke => ({ ...part, half: 1.5, leader: false }),
+			),
 			lines,
 			ticks: [...(seen.from === line.from ? [seen.from] : []), ...(seen.to === line.to ? [seen.to] : [])],
-			extensions: [from, to].map((end) => ({
-				from: offset(end, frame, out > 0 ? wallOut + OFF_WALL : -OFF_WALL),
-				to: offset(end, frame, out + Math.sign(out) * PAST_LINE),
-			})),
+			extensions,
 			along: frame.along,
 		};
 	}
@@ -107,9 +120,9 @@ function runWish(scene: Scene, shape: WallShape): Wish<RunLabel> | null {
 		spot(choice) {
 			const way = WAYS[choice];
 			if (way === undefined) return null;
-			if (way.inRoom && !external) return OFF_SCREEN;
-			const out = way.inRoom ? inRoom : wallOut + FIRST_LINE + way.row * NEXT_LINE;
-			return label(out, way.share, way.inline, way.mayCross) ?? OFF_SCREEN;
+			if (way.inRoom && obstructions === null) return OFF_SCREEN;
+			const out = way.inRoom ? inRoom - way.row * NEXT_LINE : wallOut + FIRST_LINE + way.row * NEXT_LINE;
+			return label(out, way.share, way.inline, way.overTrack) ?? OFF_SCREEN;
 		},
 	};
 }
@@ -120,19 +133,19 @@ interface Way {
 	/** In the gap of its line, or beside it. */
 	readonly inline: boolean;
 	readonly inRoom: boolean;
-	/** Over another wall, at an external corner. */
-	readonly mayCross: boolean;
+	readonly overTrack: boolean;
 }
 
-/** In the line outside the wall; beside an external corner in the room; in the line whatever it crosses; then beside the line. */
+/** In the line outside the wall; where a wall stands in the way in the room, off the track if that can be; then beside the line. */
 const WAYS: readonly Way[] = [
-	...inLine({ inRoom: false, mayCross: false }),
-	...SHIFTS.map((share) => ({ row: 0, share, inline: true, inRoom: true, mayCross: false })),
-	...inLine({ inRoom: false, mayCross: true }),
-	...Array.from({ length: LINES }, (_, row) => ({ row, share: 0, inline: false, inRoom: false, mayCross: true })),
+	...inLine({ inRoom: false, overTrack: false }),
+	...inLine({ inRoom: true, overTrack: false }),
+	...inLine({ inRoom: true, overTrack: true }),
+	...inLine({ inRoom: false, overTrack: true }),
+	...Array.from({ length: LINES }, (_, row) => ({ row, share: 0, inline: false, inRoom: false, overTrack: true })),
 ];
 
-function inLine(where: Pick<Way, "inRoom" | "mayCross">): Way[] {
+function inLine(where: Pick<Way, "inRoom" | "overTrack">): Way[] {
 	return Array.from({ length: LINES }, (_, row) =>
 		SHIFTS.map((share) => ({ row, share, inline: true, ...where })),
 	).flat();
@@ -177,25 +190,24 @@ function readable({ along }: Frame): number {
 	return turn < -Math.PI / 2 - 1e-9 ? turn + Math.PI : turn;
 }
 
-/** Whether a dimension line, but for its ends, crosses any wall's face. */
-function crossesWall({ walls, view }: Scene, { from, to }: Line): boolean {
-	const inset = Math.min(0.25, 12 / Math.max(1, Math.hypot(to.left - from.left, to.top - from.top)));
-	const at = (share: number) => ({
-		left: from.left + (to.left - from.left) * share,
-		top: from.top + (to.top - from.top) * share,
-	});
-	const inner = { from: at(inset), to: at(1 - inset) };
-	return walls.some(
-		(shape) =>
-			shape !== null &&
-			[shape.face, shape.outer].some((line) =>
-				line
-					.slice(1)
-					.some((right, i) =>
-						linesCross(inner, { from: toScreen(view, line[i] as typeof right), to: toScreen(view, right) }),
-					),
-			),
-	);
+function once<Given extends readonly unknown[]>(ask: (...given: Given) => boolean) {
+	const known = new Map<number, boolean>();
+	return (key: number, ...given: Given): boolean => {
+		const before = known.get(key);
+		if (before !== undefined) return before;
+		const answer = ask(...given);
+		known.set(key, answer);
+		return answer;
+	};
+}
+
+/** px of an extension line beside the handle of its corner, which no label covers anyway. */
+const BY_CORNER = 8;
+
+function offCorner({ from, to }: Line, frame: Frame): Line {
+	const out = (to.left - from.left) * frame.out.left + (to.top - from.top) * frame.out.top;
+	const start = Math.sign(out) * Math.min(BY_CORNER, Math.abs(out));
+	return { from: offset(from, frame, start), to };
 }
 
 function gapped(line: Line, middle: ScreenPoint, along: ScreenPoint, half: number): Line[] {

@@ -1,5 +1,5 @@
 import { type Point, pointAt, type Segment, type TrackPath } from "@baywright/geometry";
-import { CORNER_HANDLE } from "../handles.ts";
+import { BOW_HANDLE, bowHandles, CORNER_HANDLE, WALL_HANDLE, wallHandles } from "../handles.ts";
 import type { Scene } from "../scene.ts";
 import { bracketBar, foldDepth, halfTrack } from "../track-shape.ts";
 import { type ScreenPoint, toScreen } from "../viewport.ts";
@@ -14,8 +14,15 @@ const BREATH = 3;
 /** px by which strokes are followed off the screen. */
 const BEYOND = -40;
 
+/** A bowed wall is stood for by at most so many strokes. */
+const MOST_STROKES = 12;
+
 /** Radians of a bend between two points of the strokes that stand for it. */
 const BEND_STEP = 0.2;
+
+/** Half of what a wall's handles cover, px. */
+const WALL_GRIP = { halfWidth: WALL_HANDLE.halfLength, halfHeight: WALL_HANDLE.halfBreadth } as const;
+const BOW_GRIP = { halfWidth: BOW_HANDLE.halfWidth + 4, halfHeight: BOW_HANDLE.drop } as const;
 
 /** What labels may not cover: walls, track, brackets, folds, obstacles, handles, and what stands over the drawing. */
 export function takenBy(scene: Scene, over: readonly Box[]): Taken {
@@ -31,7 +38,11 @@ export function takenBy(scene: Scene, over: readonly Box[]): Taken {
 		const { left, top } = toScreen(scene.view, corner);
 		return { left, top, halfWidth: CORNER_HANDLE, halfHeight: CORNER_HANDLE, turn: 0 };
 	});
-	return { boxes: [...over, ...handles], strokes };
+	const grips = [
+		...wallHandles(scene).map((it): Box => ({ ...it.at, ...WALL_GRIP, turn: it.turn })),
+		...bowHandles(scene).map((it): Box => ({ ...it.at, ...BOW_GRIP, turn: it.turn })),
+	];
+	return { boxes: [...over, ...handles, ...grips], strokes };
 }
 
 type Add = (from: ScreenPoint, to: ScreenPoint, half: number) => void;
@@ -40,21 +51,18 @@ function addWalls({ walls, bay, view }: Scene, add: Add): void {
 	const half = (DRAWN_THICKNESS / 2) * view.scale + BREATH;
 	for (const shape of walls) {
 		if (shape === null) continue;
-		for (let i = 0; i + 1 < shape.face.length; i++) {
-			const middle = (k: number) => between(shape.face[k] as Point, shape.outer[k] as Point);
-			add(toScreen(view, middle(i)), toScreen(view, middle(i + 1)), half);
-		}
+		const last = shape.face.length - 1;
+		const stride = Math.max(1, Math.ceil(last / MOST_STROKES));
+		const middle = (k: number) => toScreen(view, between(shape.face[k] as Point, shape.outer[k] as Point));
+		for (let i = 0; i < last; i += stride) add(middle(i), middle(Math.min(last, i + stride)), half);
 	}
 	for (const obstacle of bay.obstacles) {
 		const shape = walls[obstacle.wall];
 		if (!shape) continue;
-		const [a, b, c, d] = wallBand(shape, obstacle.from, obstacle.to, 0, -obstacle.depth) as [
-			Point,
-			Point,
-			Point,
-			Point,
-		];
-		add(toScreen(view, between(a, d)), toScreen(view, between(b, c)), (obstacle.depth / 2) * view.scale + BREATH + 3);
+		const band = wallBand(shape, obstacle.from, obstacle.to, -obstacle.depth / 2, 0);
+		const middle = band.slice(0, band.length / 2).map((at) => toScreen(view, at));
+		for (let i = 0; i + 1 < middle.length; i++)
+			add(middle[i] as ScreenPoint, middle[i + 1] as ScreenPoint, (obstacle.depth / 2) * view.scale + BREATH + 3);
 	}
 }
 

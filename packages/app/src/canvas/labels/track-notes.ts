@@ -1,12 +1,16 @@
-import { midpoint, type Point, pointAt, step, type TrackPath } from "@baywright/geometry";
+import { midpoint, nearestStation, type Point, pointAt, step, type TrackPath } from "@baywright/geometry";
 import { formatLength } from "@baywright/setout";
+import { CORNER_HANDLE } from "../handles.ts";
 import type { Scene } from "../scene.ts";
 import { foldDepth, halfTrack, madeBends } from "../track-shape.ts";
 import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { onFace } from "../wall-shape.ts";
+import { failingNotes } from "./failing-notes.ts";
 import { angleFigure, roomAngle } from "./figures.ts";
 import type { NoteLine } from "./label.ts";
 import type { Anchor, Note } from "./notes.ts";
+import { riseNotes } from "./rises.ts";
+import { standOffNotes } from "./stand-offs.ts";
 
 /** px between the track and a note beside it. */
 const OFF_TRACK = 14;
@@ -23,12 +27,21 @@ const SHORT_WALL = 24;
 /** What the track has to say inside the room: bends and angles at corners, stack-back, joints. */
 export function trackNotes(scene: Scene): Note[] {
 	if (extentOnScreen(scene) < SMALLEST_BAY) return [];
-	return [...cornerNotes(scene), ...jointNotes(scene), ...stackNotes(scene), ...obstacleNotes(scene)];
+	return [
+		...cornerNotes(scene),
+		...bridgeNotes(scene),
+		...standOffNotes(scene),
+		...riseNotes(scene),
+		...failingNotes(scene),
+		...jointNotes(scene),
+		...stackNotes(scene),
+		...obstacleNotes(scene),
+	];
 }
 
 function cornerNotes(scene: Scene): Note[] {
 	const { bay, plan, walls, view, corners, unit } = scene;
-	const bends = new Map(madeBends(plan).map(({ bend, corner }) => [corner, bend]));
+	const bends = new Map(madeBends(plan).flatMap(({ bend }) => bend.corners.map((corner) => [corner, bend] as const)));
 	return corners.slice(1, -1).flatMap((at, i): Note[] => {
 		const corner = i + 1;
 		const before = walls[corner - 1]?.along.at(-1);
@@ -45,10 +58,38 @@ function cornerNotes(scene: Scene): Note[] {
 			const anchor = { at: toScreen(view, at), away: into, clear };
 			return [{ key: `corner ${corner}`, importance: 55, lines: [angle], anchors: [anchor], colour: "soft" }];
 		}
+		if (bend.corners.length > 1) {
+			const beside = nearestStation(plan.path as TrackPath, at);
+			const anchors = [
+				{ at: toScreen(view, at), away: into, clear: CORNER_HANDLE + 3 },
+				{ at: toScreen(view, beside?.at ?? at), away: into, clear: halfTrack(plan, view) + OFF_TRACK },
+			];
+			return [{ key: `corner ${corner}`, importance: 50, lines: [angle], anchors, colour: "soft", near: true }];
+		}
 		const middle = pointAt(plan.path as TrackPath, bend.start + bend.length / 2)?.at ?? at;
 		const radius: NoteLine = { text: `R ${formatLength(bend.radius, unit)}`, face: "name", colour: "bend" };
 		const anchor = { at: toScreen(view, middle), away: into, clear: halfTrack(plan, view) + OFF_TRACK };
 		return [{ key: `corner ${corner}`, importance: 55, lines: [radius, angle], anchors: [anchor], colour: "bend" }];
+	});
+}
+
+/** One bend for several corners is told once. */
+function bridgeNotes({ plan, view, unit }: Scene): Note[] {
+	const { path } = plan;
+	if (path === null) return [];
+	return madeBends(plan).flatMap(({ bend }): Note[] => {
+		if (bend.corners.length < 2) return [];
+		const text = `R ${formatLength(bend.radius, unit)}, corners ${bend.corners[0]}–${bend.corners.at(-1)}`;
+		const clear = halfTrack(plan, view) + OFF_TRACK;
+		return [
+			{
+				key: `bridge ${bend.corners[0]}`,
+				importance: 56,
+				lines: [{ text, face: "name", colour: "bend" }],
+				anchors: [0.5, 0.3, 0.7].map((share) => roomSide(path, bend.start + bend.length * share, clear, view)),
+				colour: "bend",
+			},
+		];
 	});
 }
 

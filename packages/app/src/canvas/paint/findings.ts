@@ -6,6 +6,7 @@ import type { Palette } from "../palette.ts";
 import type { Painter, Scene } from "../scene.ts";
 import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { onFace, type WallShape } from "../wall-shape.ts";
+import { paintFailings } from "./failings.ts";
 import { type Pen, trace, traceQuads } from "./pen.ts";
 import { traceFace } from "./walls.ts";
 
@@ -21,13 +22,14 @@ export const paintFindings: Painter<Found> = (pen, scene) => {
 	for (const label of scene.layout.labels) if (label.kind === "badge") paintMark(pen, scene, label);
 };
 
-/** What is refused, under the handles: a hatched ring at its place, or ticks all along the wall. Never told by colour alone. */
+/** What is refused, under the handles: a clearance that fails as its dimension, else a hatched ring at its place, or ticks all along the wall. Never told by colour alone. */
 export const paintTrouble: Painter<Found> = (pen, scene) => {
+	paintFailings(pen, scene);
 	for (const mark of scene.layout.marks) {
 		if (mark.severity !== "refusal") continue;
 		const shape = mark.wall === null ? null : scene.walls[mark.wall];
 		if (shape) paintTroubledWall(pen, shape, scene);
-		else paintRing(pen, toScreen(scene.view, mark.at), scene);
+		else if (!mark.clearance) paintRing(pen, toScreen(scene.view, mark.at), scene);
 	}
 };
 

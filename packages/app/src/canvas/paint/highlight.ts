@@ -1,11 +1,11 @@
 import type { Selection } from "../../desk/selection.ts";
 import type { Painter } from "../scene.ts";
-import { barWidth, halfTrack, madeBends } from "../track-shape.ts";
+import { barWidth, halfTrack, madeBends, partOf } from "../track-shape.ts";
 import { traceBand } from "./bends.ts";
 import { traceBracket } from "./brackets.ts";
 import type { Handled } from "./handles.ts";
 import { traceJoint } from "./joints.ts";
-import { lineBetween, type Pen, traceSegment } from "./pen.ts";
+import { type Pen, traceSegment } from "./pen.ts";
 import { traceFace } from "./walls.ts";
 
 /** px that a highlight stands out round what it marks. */
@@ -27,7 +27,7 @@ function paintOne(pen: Pen, scene: Handled, { kind, index }: Selection, state: "
 	pen.lineCap = "round";
 	pen.lineJoin = "round";
 	pen.beginPath();
-	if (kind === "wall") {
+	if (kind === "wall" || kind === "bow") {
 		const shape = walls[index];
 		pen.lineWidth = HALO + 3;
 		if (shape) traceFace(pen, scene, shape);
@@ -54,15 +54,7 @@ function tracePiece(pen: Pen, { plan, view }: Handled, index: number): void {
 	const piece = plan.pieces[index];
 	if (!piece || plan.path === null) return;
 	for (const segment of plan.path.segments) {
-		const from = Math.max(piece.from, segment.start) - segment.start;
-		const to = Math.min(piece.to, segment.start + segment.length) - segment.start;
-		if (to - from <= 0) continue;
-		if (segment.kind === "straight") {
-			const at = (along: number) => ({
-				x: segment.from.x + ((segment.to.x - segment.from.x) * along) / segment.length,
-				y: segment.from.y + ((segment.to.y - segment.from.y) * along) / segment.length,
-			});
-			lineBetween(pen, view, at(from), at(to));
-		} else traceSegment(pen, view, segment, 0, true);
+		const part = partOf(segment, piece.from, piece.to);
+		if (part !== null) traceSegment(pen, view, part, 0, true);
 	}
 }

@@ -1,4 +1,4 @@
-import type { NoteLabel, RunLabel } from "../labels/label.ts";
+import type { Dimension, NoteLabel, RunLabel } from "../labels/label.ts";
 import type { Layout } from "../labels/layout.ts";
 import type { Palette } from "../palette.ts";
 import type { Painter } from "../scene.ts";
@@ -54,7 +54,8 @@ function paintRun(pen: Pen, label: RunLabel, palette: Palette): void {
 	pen.restore();
 }
 
-function paintNote(pen: Pen, { lines, leader, colour, box }: NoteLabel, palette: Palette): void {
+function paintNote(pen: Pen, { lines, leader, colour, box, dimension }: NoteLabel, palette: Palette): void {
+	if (dimension !== null) paintDimension(pen, dimension, palette[colour]);
 	if (leader !== null) {
 		pen.strokeStyle = palette[colour];
 		pen.lineWidth = 0.75;
@@ -73,4 +74,41 @@ function paintNote(pen: Pen, { lines, leader, colour, box }: NoteLabel, palette:
 		pen.fillText(line.text, box.left, top + height / 2 + 1);
 		top += height;
 	}
+}
+
+/** px: the dashes of what a dimension is measured from, and half of its slanted ticks. */
+const BROKEN = [10, 3, 2, 3];
+const SMALL_TICK = 3.5;
+
+/** Its line runs on a little past both ticks, so that it is seen where they stand close. */
+const PAST_TICK = 4;
+
+function paintDimension(pen: Pen, { line: { from, to }, from: datums }: Dimension, colour: string): void {
+	pen.strokeStyle = colour;
+	pen.lineCap = "butt";
+	pen.lineWidth = 0.75;
+	pen.setLineDash(BROKEN);
+	pen.beginPath();
+	for (const datum of datums) trace(pen, [datum.from, datum.to]);
+	pen.stroke();
+	pen.setLineDash([]);
+	const length = Math.hypot(to.left - from.left, to.top - from.top);
+	const along = { left: (to.left - from.left) / length, top: (to.top - from.top) / length };
+	const past = { left: along.left * PAST_TICK, top: along.top * PAST_TICK };
+	pen.lineWidth = 1;
+	pen.beginPath();
+	trace(pen, [
+		{ left: from.left - past.left, top: from.top - past.top },
+		{ left: to.left + past.left, top: to.top + past.top },
+	]);
+	pen.stroke();
+	const slant = { left: (along.left + along.top) * SMALL_TICK, top: (along.top - along.left) * SMALL_TICK };
+	pen.lineWidth = 1.75;
+	pen.beginPath();
+	for (const { left, top } of [from, to])
+		trace(pen, [
+			{ left: left - slant.left, top: top - slant.top },
+			{ left: left + slant.left, top: top + slant.top },
+		]);
+	pen.stroke();
 }

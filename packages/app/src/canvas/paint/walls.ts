@@ -7,36 +7,39 @@ import { type Pen, trace, traceQuads } from "./pen.ts";
 const HATCH_SPACING = 8;
 const HATCH_ANGLE = -Math.PI / 4;
 const FACE_LINE = 3;
-const OUTER_LINE = 1.25;
+const OUTER_LINE = 1.4;
 
 /** Walls: face line heavy, hatched outside the room, mitred at corners. Openings are painted over them. */
 export const paintWalls: Painter = (pen, scene) => {
 	const { palette } = scene;
+	const polygons = bodies(scene);
 	pen.lineJoin = "round";
 
-	pen.fillStyle = palette.paper;
+	// The outer line first: where bodies run into each other, what lies within one of them is painted over again.
+	pen.strokeStyle = palette.wall;
+	pen.lineCap = "round";
+	pen.lineWidth = 2 * OUTER_LINE;
 	pen.beginPath();
-	for (const polygon of bodies(scene)) {
+	traceOutside(pen, scene);
+	pen.stroke();
+
+	pen.fillStyle = palette.paper;
+	for (const polygon of polygons) {
+		pen.beginPath();
 		trace(pen, polygon);
 		pen.closePath();
+		pen.fill();
 	}
-	pen.fill("nonzero");
 
 	pen.strokeStyle = palette.hatch;
 	pen.lineWidth = 1;
 	pen.beginPath();
 	const style = { spacing: HATCH_SPACING, angle: HATCH_ANGLE, anchor: toScreen(scene.view, { x: 0, y: 0 }) };
-	for (const polygon of bodies(scene)) traceQuads(pen, hatchLines(polygon, style, scene.size));
+	for (const polygon of polygons) traceQuads(pen, hatchLines(polygon, style, scene.size));
 	pen.stroke();
 
 	pen.strokeStyle = palette.wall;
-	pen.lineWidth = OUTER_LINE;
-	pen.beginPath();
-	traceOutside(pen, scene);
-	pen.stroke();
-
 	pen.lineWidth = FACE_LINE;
-	pen.lineCap = "round";
 	pen.beginPath();
 	for (const shape of scene.walls) if (shape !== null) traceFace(pen, scene, shape);
 	pen.stroke();

@@ -35,7 +35,7 @@ export function cornerEdits(state: Desk, input: CardInput, corner: number | null
 				word: `projection ${show(projection)} on the ${wallName(wall, bay.corners.length - 1)}`,
 				operations: [{ op: "replace", path: `/bays/${state.bay}/walls/${wall}/projection`, value: projection }],
 			});
-	if (Math.abs(angleOf(bay.corners, corner) - input.angle) > SAME)
+	if (Math.abs(angleOf(bay.corners, corner, bay.walls) - input.angle) > SAME)
 		list.push({
 			word: `angle ${formatAngle(input.angle)}`,
 			operations: setAngle(state.job, state.bay, corner, input.angle),
