@@ -15,7 +15,7 @@ export interface JobWork {
 
 /** Does the work for every job typed; what fails is said and does not keep the others from being done. */
 export async function eachJob(operands: readonly string[], world: World, work: JobWork): Promise<ExitStatus> {
-	if (operands.length === 0)
+	if (operands.length === 0 || operands.includes(""))
 		return complain(world, "job: found nothing, allowed job files, folders, or - for standard input");
 	const statuses: ExitStatus[] = [];
 	for (const path of jobPaths(operands, world.folder)) {
@@ -34,7 +34,10 @@ export const severalJobs = (operands: readonly string[], world: World): boolean 
 async function oneJob(path: JobPath, world: World, work: JobWork): Promise<ExitStatus> {
 	if (!path.ok) return complain(world, path.reason);
 	const text = await textOf(path.name, world);
-	if (!text.ok) return complain(world, text.reason);
+	if (!text.ok) {
+		work.invalid?.([{ path: "", found: text.reason, allowed: "a job file that can be read" }], path.name);
+		return complain(world, text.reason);
+	}
 	const parsed = readJobText(text.text);
 	if (parsed.ok) return work.planned(parsed.job, path.name);
 	for (const problem of parsed.problems) complain(world, `${spoken(path.name)}: ${problemLine(problem)}`);

@@ -20,7 +20,7 @@ export function overview(commands: readonly Command[]): string {
 		]),
 		"",
 		...wrap(
-			"JOB is a job file, a folder (every *.baywright.json in it) or - for standard input; there may be several. " +
+			"JOB is a job file, a folder (every *.baywright.json in it and below) or - for standard input; there may be several. " +
 				"Exit status: 0 planned, 2 planned with a refusal, 1 bad input or a failure.",
 		),
 		"",

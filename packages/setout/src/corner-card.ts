@@ -18,7 +18,7 @@ export interface CornerCard extends CornerBend {
 	readonly betweenBrackets: number | null;
 	/** The usual rule for a right-angled corner: 490 between brackets 350 either side. */
 	readonly rule: typeof RIGHT_ANGLE_RULE;
-	/** How much longer the track between brackets at the rule's places is than the rule says; null where a bracket would stand on the bend. */
+	/** How much longer the track between brackets at the rule's places is than the rule says; null where a bracket would stand on the bend or the corner is external. */
 	readonly overRule: number | null;
 }
 
@@ -29,13 +29,13 @@ export const RIGHT_ANGLE_RULE = { brackets: 350, between: 490 } as const;
 const SLACK = 1e-6;
 
 /**
- * The figures of one internal corner.
- * Means something for an angle between 0 and 180° and positive lengths; whoever reads these from a person checks them first.
+ * The figures of one corner, external where its room angle is over 180°.
+ * Means something for angles from 20 to 340° other than straight and positive lengths; whoever reads these from a person checks them first.
  */
 export function cornerCard({ angle, left, right, radius, brackets }: OddCorner): CornerCard {
 	const bend = cornerBend(radians(Math.PI - angle), left, right, radius);
 	const at = (from: number) => betweenBrackets(bend, from);
-	const atRule = at(RIGHT_ANGLE_RULE.brackets);
+	const atRule = angle < Math.PI ? at(RIGHT_ANGLE_RULE.brackets) : null;
 	return {
 		...bend,
 		betweenBrackets: at(brackets),

@@ -21,6 +21,7 @@ import { cutPieces } from "./track/pieces.ts";
 import { NO_STOCK, planStock } from "./track/plan-stock.ts";
 import { projectionFindings } from "./track/projection-findings.ts";
 import { heightOf, projectionsOf } from "./track/track-rule.ts";
+import { unusedRadii } from "./track/unused-radii.ts";
 
 /** How long to look for the best stock to buy, in search nodes; left out, until it is proved for all ordinary jobs. */
 export interface PlanEffort {
@@ -90,6 +91,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		findings: gravestFirst([
 			...findings,
 			...smootherFinding(bay, track),
+			...unusedRadii(bay, track),
 			...inTheWay(bay, system, track, height, others),
 			...stockFindings,
 			...jointFindings,

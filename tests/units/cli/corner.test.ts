@@ -114,16 +114,25 @@ describe("a corner that cannot be", () => {
 	const good = { angle: "135", projection: "40", radius: "310" };
 	test.each<[Record<string, string>, string]>([
 		[
-			{ angle: "225" },
-			'option --angle: found "225", allowed degrees over 0 and under 180: external corners are not fitted yet',
+			{ angle: "345" },
+			'option --angle: found "345", allowed degrees from 20 to 177, or from 183 to 340 round an external corner',
 		],
 		[
 			{ angle: "180" },
-			'option --angle: found "180", allowed degrees over 0 and under 180: at 180 the wall is straight',
+			'option --angle: found "180", allowed degrees from 20 to 177, or from 183 to 340 round an external corner: nearer to straight than that a track springs and nothing is bent',
 		],
-		[{ angle: "0" }, 'option --angle: found "0", allowed degrees over 0 and under 180'],
-		[{ angle: "-90" }, 'option --angle: found "-90", allowed degrees over 0 and under 180, as in 135 or 92.5'],
-		[{ angle: "square" }, 'option --angle: found "square", allowed degrees over 0 and under 180, as in 135 or 92.5'],
+		[
+			{ angle: "0" },
+			'option --angle: found "0", allowed degrees from 20 to 177, or from 183 to 340 round an external corner',
+		],
+		[
+			{ angle: "-90" },
+			'option --angle: found "-90", allowed degrees from 20 to 177, or from 183 to 340 round an external corner, as in 135 or 92.5',
+		],
+		[
+			{ angle: "square" },
+			'option --angle: found "square", allowed degrees from 20 to 177, or from 183 to 340 round an external corner, as in 135 or 92.5',
+		],
 		[{ radius: "0" }, 'option --radius: found "0", allowed a length over 0'],
 		[{ radius: "310 miles" }, 'option --radius: found "310 miles", allowed the units mm, cm, m, in and ft'],
 		[{ projection: "-40" }, 'option --projection: found "-40", allowed a length without a sign'],
@@ -153,4 +162,13 @@ describe("a corner that cannot be", () => {
 	])("%j", async (args, line) => {
 		expect(await corner(...args)).toMatchObject({ status: 1, out: "", lines: [`baywright: corner: ${line}`] });
 	});
+});
+
+test("an external corner by its closed form: clearance d/cos(δ/2) − R(1/cos(δ/2) − 1), set-back (R − d)·tan(δ/2)", () => {
+	const { out, status } = baywright(["corner", "--angle", "270", "--projection", "77", "--radius", "225", "--json"]);
+	expect(status).toBe(0);
+	const card = JSON.parse(out);
+	expect(card.cornerGap).toBeCloseTo(77 * Math.SQRT2 - 225 * (Math.SQRT2 - 1), 6);
+	expect(card.setBack[0]).toBeCloseTo(225 - 77, 6);
+	expect(card.sweep).toBeCloseTo((225 * Math.PI) / 2, 6);
 });

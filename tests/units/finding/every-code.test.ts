@@ -89,7 +89,7 @@ const cases: Record<FindingCode, Case> = {
 			],
 		},
 		remedies: [],
-		says: [["wall 0–1", "wall 0–1", "wall 0–1"]],
+		says: [["wall left end–1", "wall left end–1", "wall left end–1"]],
 	},
 	"bow-too-deep": {
 		bay: { walls: [{ rise: 762 }] },
@@ -266,6 +266,20 @@ const cases: Record<FindingCode, Case> = {
 		system: OWN,
 		remedies: ["no-joints"],
 		says: [["has no joints", "has no joints", "has no joints"]],
+	},
+	"radius-not-used": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 1500],
+				[1250, 1500],
+				[2500, 1490],
+				[2500, 0],
+			],
+			track: { bends: [{ corner: 2, radius: 254 }] },
+		},
+		remedies: ["release-radius"],
+		says: [["254 mm", "25.4 cm", '10"']],
 	},
 	"joint-off-track": {
 		bay: { track: { start: { wall: 1, at: 100 }, joints: [{ wall: 0, at: 254 }] } },

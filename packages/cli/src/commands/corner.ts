@@ -27,10 +27,10 @@ export const corner: Command = {
 	usage: "corner --angle 135 --projection 40 --radius 310 [--brackets 350] [--json]",
 	summary: "one odd corner: set-back, sweep and the track between brackets",
 	about:
-		"Sets out one internal corner without a job file. Lengths may be typed as 40, 4 cm, 0.04 m or 1 9/16 in; a bare " +
+		"Sets out one corner without a job file. Lengths may be typed as 40, 4 cm, 0.04 m or 1 9/16 in; a bare " +
 		"number is in --unit.",
 	options: [
-		["--angle DEGREES", "room angle between the two walls, over 0 and under 180"],
+		["--angle DEGREES", "room angle between the two walls: 20 to 177, or 183 to 340 round an external corner"],
 		["--projection LENGTH", "wall face to the track's centre line"],
 		["--left, --right LENGTH", "projection on one wall, where it is not the same on both"],
 		["--radius LENGTH", "bend radius on the centre line"],
@@ -101,13 +101,12 @@ const readUnit = (text = "mm"): LengthUnit | null =>
 /** Degrees of the room angle, or what is wrong with them. */
 function readAngle(text: string | undefined): number | string {
 	if (text === undefined) return "found nothing, allowed a value as in --angle 135";
-	const found = `found ${quoted(text)}, allowed degrees over 0 and under 180`;
+	const found = `found ${quoted(text)}, allowed degrees from 20 to 177, or from 183 to 340 round an external corner`;
 	const [, number] = /^(\d+(?:[.,]\d+)?)\s*(?:°|deg|degrees)?$/.exec(text.trim()) ?? [];
 	if (number === undefined) return `${found}, as in 135 or 92.5`;
 	const angle = Number(number.replace(",", "."));
-	if (angle > 180 && angle < 360) return `${found}: external corners are not fitted yet`;
-	if (angle === 180) return `${found}: at 180 the wall is straight`;
-	return angle > 0 && angle < 180 ? angle : found;
+	if (angle > 177 && angle < 183) return `${found}: nearer to straight than that a track springs and nothing is bent`;
+	return angle >= 20 && angle <= 340 ? angle : found;
 }
 
 /** A length over 0 in mm, null where none was typed, or what is wrong with it. */

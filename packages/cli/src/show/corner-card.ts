@@ -20,11 +20,13 @@ export function cornerText(asked: AskedCorner, card: CornerCard, lengths: Length
 	const projection =
 		left === right ? `projection ${fine(left)}` : `projection ${fine(left)} left, ${fine(right)} right`;
 	const lines = [
-		...wrap(`Internal corner of ${formatAngle(angle)}, ${projection}, radius ${fine(radius)} on the centre line`),
+		...wrap(
+			`${angle < 180 ? "Internal" : "External"} corner of ${formatAngle(angle)}, ${projection}, radius ${fine(radius)} on the centre line`,
+		),
 		"",
 		...table([words("figure"), figures("length"), words("measured")], rowsOf(asked, card, lengths)),
 		"",
-		...wrap(againstRule(card, lengths)),
+		...wrap(angle < 180 ? againstRule(card, lengths) : ROUND_EXTERNAL),
 	];
 	return `${lines.join("\n")}\n`;
 }
@@ -52,6 +54,10 @@ function rowsOf({ left, right, brackets }: AskedCorner, card: CornerCard, { fine
 			: ["between brackets", fine(betweenBrackets), `along the track, ${far}`];
 	return [...rows, between];
 }
+
+/** What the closed form leaves to whoever stands at the corner. */
+const ROUND_EXTERNAL =
+	"A bend round an external corner comes nearer to it as it widens: check the corner gap against the clearance that the system's instructions want. A set-back below 0 lies beyond the corner.";
 
 /** Under this much (mm) a rule of thumb is as good as a plan. */
 const AGREES = 1;

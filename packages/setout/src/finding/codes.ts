@@ -24,6 +24,7 @@ export const severities = {
 	"piece-longer-than-stock": "refusal",
 	"piece-too-short": "refusal",
 	"cannot-be-joined": "refusal",
+	"radius-not-used": "warning",
 	"joint-off-track": "warning",
 	"joint-badly-placed": "warning",
 	"pin-off-track": "warning",

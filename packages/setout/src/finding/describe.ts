@@ -135,6 +135,11 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			];
 		case "cannot-be-joined":
 			return ["Track cannot be joined", `${figures.system} has no joints; the ones that are set are left out.`];
+		case "radius-not-used":
+			return [
+				"Radius not used",
+				`Radius ${length("radius")} is set at ${corner}, but ${notUsed(String(figures.why))}.`,
+			];
 		case "joint-off-track":
 			return ["Joint off the track", `The joint at ${length("at")} along the ${wall} is not on the track.`];
 		case "joint-badly-placed":
@@ -187,6 +192,13 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 /** A greatest figure must not be rounded up. */
 const wholeMillimetres = (figures: Finding["figures"], name: string, unit: LengthUnit): string =>
 	formatLength(Math.floor(Number(figures[name])), unit, { unit: true });
+
+/** Why a radius that the user has set has no effect. */
+function notUsed(why: string): string {
+	if (why === "slight") return "the track springs round so slight a turn and nothing is bent there";
+	if (why === "reverse") return "the track passes there in a reverse bend at its least radii";
+	return "the track does not go round it";
+}
 
 /** A least figure must not be rounded down. */
 const roundedUp = (figures: Finding["figures"], name: string, unit: LengthUnit): string =>

@@ -9,5 +9,10 @@ export function wallName(wall: number, walls: number): string {
 	if (walls === 1) return "wall";
 	if (walls === 2) return wall === 0 ? "left wall" : "right wall";
 	if (walls === 3) return `${["left", "front", "right"][wall] ?? "right"} wall`;
-	return `wall ${wall}–${wall + 1}`;
+	return `wall ${end(wall, walls)}–${end(wall + 1, walls)}`;
+}
+
+function end(corner: number, walls: number): string {
+	if (corner === 0) return "left end";
+	return corner === walls ? "right end" : String(corner);
 }
