@@ -19,6 +19,7 @@ export { type Described, describe, type Wording } from "./finding/describe.ts";
 export type { Finding, Place, Remedy, RemedyAction, Severity } from "./finding/finding.ts";
 export { forJob } from "./finding/for-job.ts";
 export { cornerName, wallName } from "./finding/names.ts";
+export { type FindingSample, findingSamples, sampleJob } from "./finding/samples.ts";
 export type { Bay, Obstacle, Opening, Wall } from "./job/bay-schema.ts";
 export { applyChange, type Operation } from "./job/change.ts";
 export type { Curtain, MakeUp } from "./job/curtain-schema.ts";

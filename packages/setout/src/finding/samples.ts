@@ -1,0 +1,230 @@
+import type { FindingCode } from "./codes.ts";
+
+/** The least that brings a finding about: a bay as in a job file, with a system of its own where it needs one. */
+export interface FindingSample {
+	readonly bay: Readonly<Record<string, unknown>>;
+	readonly system?: Readonly<Record<string, unknown>>;
+	/** Search nodes for the stock, where the search is to be cut short. */
+	readonly stockNodes?: number;
+}
+
+/** A plain square bay, to which a sample adds what it needs. */
+const SAMPLE_CORNERS = [
+	[0, 0],
+	[0, 1500],
+	[2500, 1500],
+	[2500, 0],
+];
+
+const OWN = {
+	id: "own",
+	name: "Own",
+	minRadius: { internal: 100, external: 100 },
+	projection: { default: 40, min: 30, max: 100 },
+	bracket: { maxSpacing: 400 },
+	stock: [{ length: 6000 }],
+	straightBesideBend: 0,
+};
+
+/** One for every finding there is: for the help, which draws each, and for the tests, which hold each to what it says. */
+export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
+	"too-few-corners": { bay: { corners: [[0, 0]] } },
+	"coordinate-out-of-range": {
+		bay: {
+			corners: [
+				[0, 0],
+				[100_001, 0],
+			],
+		},
+	},
+	"wall-too-short": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0.5, 0],
+				[900, 0],
+			],
+		},
+	},
+	"corner-folded": {
+		bay: {
+			corners: [
+				[0, 0],
+				[900, 0],
+				[0, -10],
+			],
+		},
+	},
+	"walls-cross": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 1000],
+				[1000, 1000],
+				[1000, 500],
+				[-500, 500],
+			],
+		},
+	},
+	"bow-too-deep": { bay: { walls: [{ rise: 762 }] } },
+	"bow-too-tight": {
+		// Chord 600 and rise 200: face of radius 325, so the track along it has 198.
+		bay: {
+			corners: [
+				[0, 0],
+				[600, 0],
+			],
+			walls: [{ rise: 200 }],
+			track: { projection: 127 },
+		},
+	},
+	"legs-do-not-meet": {
+		// The track along the straight wall passes further out than the one round the bow ever comes.
+		bay: {
+			corners: [
+				[0, 0],
+				[1500, 0],
+				[3500, 0],
+			],
+			walls: [{ projection: 150 }, { rise: -50, projection: 30 }],
+		},
+	},
+	"no-room-round-corner": {
+		// Least projection 15 cos 45° + 225 (1 − cos 45°) = 76.5; greatest radius (40/cos 45° − 15)/(1/cos 45° − 1) = 100.4.
+		bay: {
+			corners: [
+				[0, 0],
+				[1000, 0],
+				[1000, 1000],
+			],
+		},
+	},
+	"projection-out-of-range": { bay: { track: { projection: 254 } } },
+	"projection-change-at-slight-turn": {
+		bay: {
+			corners: [
+				[0, 0],
+				[1000, 0],
+				[2000, 10],
+			],
+			walls: [{ projection: 50.8 }],
+		},
+	},
+	"end-off-wall": { bay: { track: { start: { wall: 0, at: 1524 } } } },
+	"ends-reversed": { bay: { track: { start: { wall: 2, at: 500 }, end: { wall: 0, at: 500 } } } },
+	"radius-below-least": { bay: { track: { bends: [{ corner: 1, radius: 203.2 }] } } },
+	"radius-too-large": { bay: { track: { bends: [{ corner: 1, radius: 1524 }] } } },
+	"leg-too-short": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 1500],
+				[508, 1500],
+				[508, 0],
+			],
+		},
+	},
+	"track-too-near-wall": { bay: { track: { start: { wall: 1, at: 12.7 } } } },
+	"track-crosses-itself": {
+		// The last wall stops short of the first one, but the track along it runs on past the track along the first.
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 2000],
+				[2000, 2000],
+				[2000, 1000],
+				[50, 1000],
+			],
+			track: { system: "own" },
+		},
+		system: { ...OWN, projection: { default: 100, min: 30, max: 200 }, clearance: 1 },
+	},
+	"obstacle-in-the-way": { bay: { obstacles: [{ kind: "radiator", wall: 1, from: 1000, to: 1500, depth: 127 }] } },
+	"piece-longer-than-stock": {
+		bay: {
+			corners: [
+				[0, 0],
+				[6452, 0],
+			],
+			track: { joints: "none" },
+		},
+	},
+	"piece-too-short": {
+		bay: {
+			track: {
+				joints: [
+					{ wall: 1, at: 1200 },
+					{ wall: 1, at: 1212.7 },
+				],
+			},
+		},
+	},
+	"cannot-be-joined": { bay: { track: { system: "own", joints: [{ wall: 1, at: 1200 }] } }, system: OWN },
+	"radius-not-used": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 1500],
+				[1250, 1500],
+				[2500, 1490],
+				[2500, 0],
+			],
+			track: { bends: [{ corner: 2, radius: 254 }] },
+		},
+	},
+	"joint-off-track": { bay: { track: { start: { wall: 1, at: 100 }, joints: [{ wall: 0, at: 254 }] } } },
+	"joint-badly-placed": { bay: { track: { joints: [{ wall: 1, at: 400 }] } } },
+	"pin-off-track": { bay: { track: { start: { wall: 1, at: 100 }, brackets: [{ wall: 0, at: 254 }] } } },
+	"pin-where-no-bracket-goes": { bay: { track: { brackets: [{ wall: 1, at: 254 }] } } },
+	"no-place-for-bracket": { bay: { walls: [{ noDrill: [[0, 1500]] }] } },
+	"brackets-too-far-across-bend": {
+		bay: { track: { system: "own" } },
+		system: { ...OWN, preferredRadius: 300, bracket: { maxSpacing: 400, acrossBendMax: 254 } },
+	},
+	"bracket-out-of-reach": {
+		// A facet of 100 between turns of 30°: bridged at radius 400 the bend stands 39 off the leg that follows it at 40.
+		bay: {
+			corners: [
+				[0, 0],
+				[1000, 0],
+				[1086.6, -50],
+				[1586.6, -916],
+			],
+			track: { system: "own" },
+		},
+		system: {
+			...OWN,
+			minRadius: { internal: 400, external: 400 },
+			projection: { default: 40, min: 30, max: 45 },
+			bracket: { maxSpacing: 100, carryRadius: 300 },
+		},
+	},
+	"bracket-gap-too-wide": { bay: { walls: [{}, { noDrill: [[1000, 1508]] }] } },
+	"no-smoother-track": { bay: { walls: [{ rise: 50 }, { rise: 50 }, { rise: 50 }], track: { follow: "smoothest" } } },
+	"stock-not-proved-best": {
+		bay: {
+			corners: [
+				[0, 0],
+				[90_000, 0],
+			],
+			// Pieces from 450 to 1350, all different, so that a great many ways to cut them are worth a try.
+			track: {
+				system: "own",
+				joints: Array.from({ length: 99 }, (_, i) => ({ wall: 0, at: 450 * (i + 1) + 4.5 * i * i })),
+			},
+		},
+		system: { ...OWN, joint: { clearOfBend: 0 }, stock: [{ length: 1777 }, { length: 2311 }, { length: 3001 }] },
+		stockNodes: 1,
+	},
+	"kept-for-later": { bay: { readings: [{ kind: "run", wall: 0, value: 1500 }], ceiling: 2400 } },
+};
+
+/** A sample as a job file. */
+export function sampleJob({ bay, system }: FindingSample): unknown {
+	return {
+		format: "baywright-job",
+		version: 1,
+		systems: system === undefined ? [] : [system],
+		bays: [{ id: "sample", corners: SAMPLE_CORNERS, ...bay }],
+	};
+}
