@@ -12,7 +12,13 @@ export default defineConfig({
 	preview: { host: "127.0.0.1" },
 	build: {
 		target: "es2022",
-		// The drawing library and the controls are needed at once: one download, about 300 kB zipped at most.
+		// The drawing library and the controls are needed at once: one download, 300 kB zipped at most (the size journey).
 		chunkSizeWarningLimit: 1200,
+		rolldownOptions: {
+			// Modules of the project do nothing but export: one that only a sheet uses comes with that sheet.
+			treeshake: { moduleSideEffects: [{ test: /packages\/(geometry|setout)\/src\//, sideEffects: false }] },
+			// Zipped as one, the first load is 7 kB smaller than in its twenty pieces.
+			output: { codeSplitting: { groups: [{ name: "start", tags: ["$initial"] }] } },
+		},
 	},
 });

@@ -25,6 +25,13 @@ for (const colorScheme of ["light", "dark"] as const) {
 			await isClean(page);
 		});
 
+		test("a chimney breast, with a wall chosen", async ({ page }) => {
+			await openExample(page, "Malt Loft");
+			await page.getByRole("textbox", { name: "Wall 3", exact: true }).focus();
+			await expect(page.getByRole("textbox", { name: "Rise", exact: true })).toBeVisible();
+			await isClean(page);
+		});
+
 		test("the corner card", async ({ page }) => {
 			await openExample(page, "Saltmarsh House");
 			await page.getByRole("button", { name: "Corner card" }).click();

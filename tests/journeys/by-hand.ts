@@ -33,15 +33,15 @@ export function tape(corners: readonly Corner[]): Walls {
 	return { runs, angles };
 }
 
-/** Set-back along the wall face and sweep of one bend, mm. */
+/** Set-back along the wall face and sweep of one bend, mm; external corners have room angles over 180°. */
 export function bend(angle: number, projection: number, radius: number) {
 	const half = (angle / 2) * (Math.PI / 180);
 	return {
-		setBack: (projection + radius) / Math.tan(half),
-		sweep: (radius * (180 - angle) * Math.PI) / 180,
-		/** From the corner, along the face, to the foot of the virtual corner; and from there to the bend. */
+		setBack: projection / Math.tan(half) + radius / Math.abs(Math.tan(half)),
+		sweep: (radius * Math.abs(180 - angle) * Math.PI) / 180,
+		/** From the corner, along the face, to the foot of the virtual corner (past the corner, and less than 0, outside an external one); and from there to the bend. */
 		foot: projection / Math.tan(half),
-		tangent: radius / Math.tan(half),
+		tangent: radius / Math.abs(Math.tan(half)),
 	};
 }
 

@@ -95,8 +95,9 @@ test("Escape gives up a drag and leaves no step behind", async ({ page }) => {
 test("dragging the front wall by its bar moves it square to itself", async ({ page }) => {
 	const [left, right] = [corners[1] as [number, number], corners[2] as [number, number]];
 	const { scale } = await view(page);
-	// The bar stands on the wall's outer line, 110 mm as drawn.
-	const from = await onPage(page, [(left[0] + right[0]) / 2, left[1] + 110]);
+	// On the wall's outer line, 110 mm as drawn: the bow's grip in the middle, the bar a finger to the left of it.
+	const middle = await onPage(page, [(left[0] + right[0]) / 2, left[1] + 110]);
+	const from = { x: middle.x - 48, y: middle.y };
 	await page.mouse.move(from.x, from.y);
 	await page.mouse.down();
 	await page.mouse.move(from.x + 30, from.y - 20, { steps: 5 });

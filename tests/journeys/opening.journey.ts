@@ -1,11 +1,29 @@
-import { expect, test } from "./app.ts";
+import { readdirSync } from "node:fs";
+import { cut, exampleFile, expect, openExample, test } from "./app.ts";
+
+const names = readdirSync(new URL("../../examples/", import.meta.url)).flatMap((file) => {
+	const name = /^(.+)\.baywright\.json$/.exec(file)?.[1];
+	return name === undefined ? [] : [name];
+});
 
 test("the app opens with a plain bay and every example to choose from", async ({ page }) => {
+	expect(names).toHaveLength(13);
 	await page.goto("./");
 	await expect(page).toHaveTitle(/Baywright/);
 	await expect(page.getByRole("heading", { level: 1 })).toHaveText("Baywright");
 	const bays = page.getByRole("listitem").getByRole("button");
-	await expect(bays).toHaveCount(9);
+	await expect(bays).toHaveCount(1 + names.length);
 	await expect(bays.first()).toHaveAccessibleName(/^A plain square bay/);
+	for (const name of names)
+		await expect(page.getByRole("button", { name: new RegExp(`^${exampleFile(name).title}`) })).toHaveCount(1);
 	await page.waitForLoadState("networkidle");
 });
+
+// Bows, external corners, bridged facets, a reverse bend. Every journey fails on a word of complaint in the console.
+for (const name of ["bandstand", "lantern-room", "malt-loft", "smithy", "weir-keeper"])
+	test(`${name} opens with a track that can be cut`, async ({ page }) => {
+		await openExample(page, exampleFile(name).title);
+		await expect(cut(page)).toHaveText(/^\d{4}$/);
+		await expect(page.getByRole("region", { name: "Findings" })).not.toContainText("refusal");
+		await page.waitForLoadState("networkidle");
+	});

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type FitMark, fitView } from "../../../packages/app/src/canvas/fit.ts";
+import { type FitMark, fitView, isInView } from "../../../packages/app/src/canvas/fit.ts";
 import { GREATEST_SCALE, toScreen, type Viewport } from "../../../packages/app/src/canvas/viewport.ts";
 
 const MARGIN = 14;
@@ -43,6 +43,20 @@ describe("fitting the view", () => {
 				expect(width > size.width - 2 * MARGIN || height > size.height - 2 * MARGIN).toBe(true);
 			}),
 		);
+	});
+
+	it("tells whether everything is in view: a pixel beyond any edge is not", () => {
+		const view = { scale: 0.5, left: 100, top: 200 };
+		// On screen at (100, 200), 20 px to the right and 10 down, 5 px round.
+		const at = { at: { x: 0, y: 0 }, right: 20, down: 10, round: 5 };
+		const just = { width: 125, height: 215 };
+		expect(isInView([at], view, just)).toBe(true);
+		expect(isInView([at], view, { ...just, width: 124 })).toBe(false);
+		expect(isInView([at], view, { ...just, height: 214 })).toBe(false);
+		expect(isInView([at], { ...view, left: -15 }, just)).toBe(true);
+		expect(isInView([at], { ...view, left: -16 }, just)).toBe(false);
+		expect(isInView([at], { ...view, top: -5 }, just)).toBe(true);
+		expect(isInView([at], { ...view, top: -6 }, just)).toBe(false);
 	});
 
 	it("does not zoom without end into a single point", () => {

@@ -40,14 +40,29 @@ describe("runs and angles of a square bay", () => {
 		]);
 	});
 
-	it("a typed angle turns what comes after it about the corner: at 135° the front wall runs off at 45°", () => {
+	it("a typed angle leaves the front wall where it is: at 135° the left wall runs off at 45°", () => {
 		const turned = withAngle(square, 1, 135);
-		expect(turned.slice(0, 2)).toEqual([
+		expect(turned.slice(1)).toEqual(square.slice(1));
+		expect(turned[0]?.[0]).toBeCloseTo(-900 * Math.SQRT1_2, 2);
+		expect(turned[0]?.[1]).toBeCloseTo(900 - 900 * Math.SQRT1_2, 2);
+	});
+
+	it("a typed angle on the right turns the right wall alone", () => {
+		const turned = withAngle(square, 2, 135);
+		expect(turned.slice(0, 3)).toEqual(square.slice(0, 3));
+		expect(turned[3]?.[0]).toBeCloseTo(1800 + 900 * Math.SQRT1_2, 2);
+		expect(turned[3]?.[1]).toBeCloseTo(900 - 900 * Math.SQRT1_2, 2);
+	});
+
+	it("of two walls as near to the middle the longer stays, of two as long the left", () => {
+		const ell = (left: number, right: number): readonly Corner[] => [
 			[0, 0],
-			[0, 900],
-		]);
-		expect(turned[2]?.[0]).toBeCloseTo(1800 * Math.SQRT1_2, 2);
-		expect(turned[2]?.[1]).toBeCloseTo(900 + 1800 * Math.SQRT1_2, 2);
+			[0, left],
+			[right, left],
+		];
+		expect(withAngle(ell(900, 1800), 1, 120).slice(1)).toEqual(ell(900, 1800).slice(1));
+		expect(withAngle(ell(1800, 900), 1, 120).slice(0, 2)).toEqual(ell(1800, 900).slice(0, 2));
+		expect(withAngle(ell(900, 900), 1, 120).slice(0, 2)).toEqual(ell(900, 900).slice(0, 2));
 	});
 });
 
@@ -87,6 +102,20 @@ describe("in any bay", () => {
 					expect(Math.abs(runOf(changed, i) - runOf(corners, i))).toBeLessThan(MM);
 				for (let i = 1; i < corners.length - 1; i++)
 					expect(Math.abs(angleOf(changed, i) - (i === corner ? angle : angleOf(corners, i)))).toBeLessThan(DEGREES);
+			}),
+		);
+	});
+
+	it("a typed angle leaves a wall next to the middle of the chain where it was, to the last figure", () => {
+		fc.assert(
+			fc.property(bay, fc.nat(), fc.double({ min: 25, max: 335, noNaN: true }), (corners, pick, angle) => {
+				const corner = 1 + (pick % (corners.length - 2));
+				const changed = withAngle(corners, corner, angle);
+				const walls = corners.length - 1;
+				const middles = walls % 2 === 1 ? [(walls - 1) / 2] : [walls / 2 - 1, walls / 2];
+				const stays = (wall: number) =>
+					[wall, wall + 1].every((i) => JSON.stringify(changed[i]) === JSON.stringify(corners[i]));
+				expect(middles.some(stays)).toBe(true);
 			}),
 		);
 	});

@@ -5,7 +5,7 @@ import type { Desk } from "../desk/desk.ts";
 import type { Selection } from "../desk/selection.ts";
 import { createEasel } from "./easel.ts";
 import { findingPlace } from "./finding-place.ts";
-import { fitBay } from "./fit-bay.ts";
+import { bayInView, fitBay } from "./fit-bay.ts";
 import { readGestures } from "./gestures.ts";
 import { gripReadings, isGrip } from "./grip.ts";
 import { createHand } from "./hand.ts";
@@ -113,12 +113,13 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 		if (drawn) {
 			easel.redraw("drawing");
 			easel.redraw("live");
-			if (isAnother(state, before)) {
+			// What was in view says nothing about where another bay lies.
+			if (state.opened !== before.opened || state.bay !== before.bay) {
 				gestures.cancel();
 				nudges.cancel();
 				picture.relabel();
 				showAll();
-			}
+			} else if (isFromBeside(state, before) && !bayInView(picture.scene(), measure)) showAll();
 		}
 		if (state.selection !== before.selection || state.hover !== before.hover) easel.redraw("live");
 		if (state.selection !== before.selection && state.selection !== null) bringIntoView(state.selection);
@@ -223,13 +224,7 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 	};
 }
 
-/** Another bay on the table, or another job: what was in view says nothing about where this one lies. */
-function isAnother(state: Desk, before: Desk): boolean {
-	if (state.bay !== before.bay) return true;
-	const bay = state.shown.bays[state.bay] as Bay;
-	const last = before.shown.bays[before.bay] as Bay;
-	return (
-		bay !== last &&
-		(bay.id !== last.id || bay.corners.length !== last.corners.length || state.shown.title !== before.shown.title)
-	);
+/** A change that was not made by hand on the plan: nothing was under way there. */
+function isFromBeside(state: Desk, before: Desk): boolean {
+	return state.job !== before.job && before.shown === before.job;
 }

@@ -1,9 +1,9 @@
 import { midpoint, step } from "@baywright/geometry";
-import { type FitMark, fitView } from "./fit.ts";
+import { type FitMark, fitView, isInView } from "./fit.ts";
 import { CORNER_HANDLE } from "./handles.ts";
 import { runFigure } from "./labels/figures.ts";
 import { FIRST_LINE } from "./labels/runs.ts";
-import type { Subject } from "./scene.ts";
+import type { Scene, Subject } from "./scene.ts";
 import type { Measure } from "./text.ts";
 import { type Size, toScreen, type Viewport } from "./viewport.ts";
 import { DRAWN_THICKNESS } from "./wall-shape.ts";
@@ -28,6 +28,11 @@ export function fitBay(subject: Subject, size: Size, corner: Size, measure: Meas
 	});
 	if (!covered || size.height < 3 * corner.height) return view;
 	return fitView(marks, { width: size.width, height: size.height - corner.height }, MARGIN);
+}
+
+/** The whole bay shows, with its dimensions and notes. */
+export function bayInView(scene: Scene, measure: Measure): boolean {
+	return isInView(fitMarks(scene, measure), scene.view, scene.size);
 }
 
 function fitMarks({ bay, corners, walls, unit }: Subject, measure: Measure): FitMark[] {

@@ -32,6 +32,14 @@ export function fitView(marks: readonly FitMark[], size: Size, margin: number): 
 	return { scale, left: size.width / 2 - (left + right) / 2, top: size.height / 2 - (top + bottom) / 2 };
 }
 
+/** Nothing that must be in view lies beyond an edge. */
+export function isInView(marks: readonly FitMark[], view: Viewport, size: Size): boolean {
+	const { left, right, top, bottom } = extent(marks, view.scale);
+	return (
+		view.left + left >= 0 && view.left + right <= size.width && view.top + top >= 0 && view.top + bottom <= size.height
+	);
+}
+
 /** px about the plan's origin. */
 function extent(marks: readonly FitMark[], scale: number) {
 	if (marks.length === 0) return { left: 0, right: 0, top: 0, bottom: 0 };

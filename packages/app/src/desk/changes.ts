@@ -34,7 +34,7 @@ export function setRun(job: Job, bay: number, wall: number, length: number): Ope
 	return setCorners(bay, withRun((job.bays[bay] as Bay).corners, wall, length));
 }
 
-/** Sets the room angle at one corner (degrees); the walls after it turn about that corner. */
+/** Sets the room angle at one corner (degrees); the middle wall lies as it lay. */
 export function setAngle(job: Job, bay: number, corner: number, angle: number): Operation[] {
 	const { corners, walls } = job.bays[bay] as Bay;
 	return setCorners(bay, withAngle(corners, corner, angle, walls));

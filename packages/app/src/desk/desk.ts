@@ -10,6 +10,8 @@ import { share } from "./share.ts";
 export interface Step {
 	readonly job: Job;
 	readonly label: string;
+	/** As `Desk.opened` while the job lay on the desk. */
+	readonly opened: number;
 }
 
 /** What lies on the desk: one job, one of its bays on the table, and the way back. */
@@ -20,6 +22,8 @@ export interface Desk {
 	readonly shown: Job;
 	/** One per bay of `shown`. */
 	readonly plans: readonly BayPlan[];
+	/** Tells which putting of a job on the desk this one comes from: another number, another job. */
+	readonly opened: number;
 	/** Index of the bay on the table. */
 	readonly bay: number;
 	readonly selection: Selection | null;
@@ -52,24 +56,32 @@ const LONGEST_HISTORY = 500;
 
 export const desk = createStore<Desk>()((set, get) => {
 	const plain = plainJob();
+	let openings = 0;
 
 	/** What is shown, planned, with a bay on the table that exists. */
 	function showing(job: Job, effort?: PlanEffort): Pick<Desk, "shown" | "plans" | "bay"> {
 		return { shown: job, plans: plansOf(job, effort), bay: Math.min(get().bay, job.bays.length - 1) };
 	}
 
-	function settle(job: Job, label: string): void {
-		const { job: before, past } = get();
+	function settle(job: Job, label: string, opened = get().opened): void {
+		const { job: before, past, opened: openedBefore } = get();
 		const next = share(before, job);
-		if (next === before) set(showing(before));
+		if (next === before) set({ ...showing(before), opened });
 		else
-			set({ job: next, ...showing(next), past: [...past, { job: before, label }].slice(-LONGEST_HISTORY), future: [] });
+			set({
+				job: next,
+				...showing(next),
+				opened,
+				past: [...past, { job: before, label, opened: openedBefore }].slice(-LONGEST_HISTORY),
+				future: [],
+			});
 	}
 
 	return {
 		job: plain,
 		shown: plain,
 		plans: plansOf(plain),
+		opened: openings,
 		bay: 0,
 		selection: null,
 		hover: null,
@@ -87,34 +99,46 @@ export const desk = createStore<Desk>()((set, get) => {
 			return null;
 		},
 		undo: () => {
-			const { job, past, future } = get();
+			const { job, past, future, opened } = get();
 			const step = past.at(-1);
 			if (step === undefined) return;
 			set({
 				job: step.job,
 				...showing(step.job),
+				opened: step.opened,
 				past: past.slice(0, -1),
-				future: [...future, { job, label: step.label }],
+				future: [...future, { job, label: step.label, opened }],
 				selection: null,
 			});
 		},
 		redo: () => {
-			const { job, past, future } = get();
+			const { job, past, future, opened } = get();
 			const step = future.at(-1);
 			if (step === undefined) return;
 			set({
 				job: step.job,
 				...showing(step.job),
-				past: [...past, { job, label: step.label }],
+				opened: step.opened,
+				past: [...past, { job, label: step.label, opened }],
 				future: future.slice(0, -1),
 				selection: null,
 			});
 		},
 		open: (job, label) => {
 			set({ bay: 0, selection: null, hover: null });
-			settle(job, label ?? (job.title === "" ? "open a job" : `open ${job.title}`));
+			settle(job, label ?? (job.title === "" ? "open a job" : `open ${job.title}`), ++openings);
 		},
-		restore: (job) => set({ job, ...showing(job), bay: 0, past: [], future: [], selection: null, hover: null }),
+		restore: (job) =>
+			set({
+				job,
+				...showing(job),
+				opened: ++openings,
+				bay: 0,
+				past: [],
+				future: [],
+				selection: null,
+				hover: null,
+			}),
 		select: (selection) => set({ selection }),
 		point: (hover) => set({ hover }),
 		showBay: (bay) => set({ bay, selection: null, hover: null }),

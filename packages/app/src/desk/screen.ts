@@ -8,6 +8,7 @@ export type Sheet =
 	| { readonly kind: "examples" }
 	| { readonly kind: "systems" }
 	| { readonly kind: "job" }
+	| { readonly kind: "findings-help" }
 	| { readonly kind: "corner-card"; readonly corner: number | null }
 	| { readonly kind: "problems"; readonly file: string; readonly lines: readonly string[] };
 

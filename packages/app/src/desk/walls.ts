@@ -34,7 +34,10 @@ export function withRun(corners: readonly Corner[], wall: number, length: number
 	);
 }
 
-/** The walls with the room angle at one corner (degrees): all that follows turns about that corner. */
+/**
+ * The walls with the room angle at one corner (degrees). The middle wall lies as it lay, with all on its side of the
+ * corner; what is beyond turns about the corner.
+ */
 export function withAngle(
 	corners: readonly Corner[],
 	corner: number,
@@ -43,13 +46,21 @@ export function withAngle(
 ): Corner[] {
 	const pivot = corners[corner];
 	if (!pivot) return [...corners];
-	const turn = ((angle - angleOf(corners, corner, walls)) * Math.PI) / 180;
+	const leftStays = middleWall(corners) < corner;
+	const turn = ((angle - angleOf(corners, corner, walls)) * Math.PI) / (leftStays ? 180 : -180);
 	const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
 	return corners.map((at, i) => {
-		if (i <= corner) return at;
+		if (leftStays ? i <= corner : i >= corner) return at;
 		const [x, y] = [at[0] - pivot[0], at[1] - pivot[1]];
 		return kept(pivot[0] + x * cos - y * sin, pivot[1] + x * sin + y * cos);
 	});
+}
+
+/** The wall nearest the middle of the chain; of two as near, the longer. */
+function middleWall(corners: readonly Corner[]): number {
+	const middle = (corners.length - 2) / 2;
+	const [left, right] = [Math.floor(middle), Math.ceil(middle)];
+	return runOf(corners, right) > runOf(corners, left) ? right : left;
 }
 
 /** Between a wall's chord and its face at either end: half of the arc's angle, 4·atan(2h/c). */

@@ -1,5 +1,5 @@
 import type { Point } from "@baywright/geometry";
-import type { BayPlan } from "@baywright/setout";
+import type { BayPlan, Severity } from "@baywright/setout";
 import { shapeWalls } from "../canvas/wall-shape.ts";
 import { pathData } from "../drawing/path-data.ts";
 
@@ -10,12 +10,21 @@ const MARGIN = 22;
 const WALL = 7;
 const BRACKET = 5;
 
+interface Props {
+	readonly plan: BayPlan;
+	/** Corners as drawn, for a plan that has no walls because they make no bay. */
+	readonly drawn?: readonly Point[];
+	/** A place to point at, in the colour of this severity. */
+	readonly mark?: { readonly at: Point; readonly severity: Severity } | null;
+}
+
 /** A bay in the small: walls, track and brackets; the walls alone where no track fits. */
-export function Thumbnail({ plan }: { readonly plan: BayPlan }) {
-	const { chain } = plan;
-	if (chain === null) return <svg className="thumbnail" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" />;
-	const rises = chain.walls.map(({ bow }) => bow?.rise ?? 0);
-	const faces = shapeWalls(chain.corners, rises).flatMap((shape) => shape?.face ?? []);
+export function Thumbnail({ plan, drawn = [], mark = null }: Props) {
+	const corners = plan.chain?.corners ?? drawn;
+	if (corners.length === 0) return <svg className="thumbnail" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} aria-hidden="true" />;
+	const rises = plan.chain?.walls.map(({ bow }) => bow?.rise ?? 0) ?? [];
+	const shaped = plan.chain === null ? [] : shapeWalls(corners, rises).flatMap((shape) => shape?.face ?? []);
+	const faces = shaped.length > 0 ? shaped : corners;
 	const [left, right] = [Math.min(...faces.map(({ x }) => x)), Math.max(...faces.map(({ x }) => x))];
 	const [low, high] = [Math.min(...faces.map(({ y }) => y)), Math.max(...faces.map(({ y }) => y))];
 	const scale = Math.min(
@@ -31,7 +40,7 @@ export function Thumbnail({ plan }: { readonly plan: BayPlan }) {
 			.map(at)
 			.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`)
 			.join("L");
-	const bodies = shapeWalls(chain.corners, rises, WALL / scale).flatMap((shape) => {
+	const bodies = (plan.chain === null ? [] : shapeWalls(corners, rises, WALL / scale)).flatMap((shape) => {
 		if (shape === null) return [];
 		const body = `M${line([...shape.face, ...[...shape.outer].reverse()])}Z`;
 		return [shape.bevel === null ? body : `${body}M${line(shape.bevel)}Z`];
@@ -57,6 +66,17 @@ export function Thumbnail({ plan }: { readonly plan: BayPlan }) {
 					/>
 				);
 			})}
+			{mark === null ? null : (
+				<circle
+					className={`severity-${mark.severity}`}
+					cx={at(mark.at)[0]}
+					cy={at(mark.at)[1]}
+					r="7"
+					fill="none"
+					stroke="currentColor"
+					strokeWidth="2.4"
+				/>
+			)}
 		</svg>
 	);
 }

@@ -11,6 +11,7 @@ interface Props {
 	readonly commit: (degrees: number) => string | null;
 	readonly labelHidden?: boolean;
 	readonly onFocus?: () => void;
+	readonly onRefused?: (refused: boolean) => void;
 }
 
 /** A room angle in degrees. */

@@ -1,4 +1,5 @@
-import { type KeyboardEvent, useId, useRef, useState } from "react";
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
+import { LEAVING } from "../desk/leaving.ts";
 import { capital } from "./capital.ts";
 
 export type Reading<Value> =
@@ -22,6 +23,8 @@ interface Props<Value> {
 	readonly inputMode?: "text" | "decimal";
 	readonly align?: "start" | "end";
 	readonly onFocus?: () => void;
+	/** What is typed was refused, or no longer stands so. */
+	readonly onRefused?: (refused: boolean) => void;
 }
 
 /**
@@ -34,6 +37,27 @@ export function TypedField<Value>(props: Props<Value>) {
 	const [error, setError] = useState("");
 	const id = useId();
 	const input = useRef<HTMLInputElement>(null);
+
+	const { onRefused } = props;
+	const refused = error !== "";
+	useEffect(() => {
+		if (!refused) return;
+		onRefused?.(true);
+		return () => onRefused?.(false);
+	}, [refused, onRefused]);
+
+	// What is typed and not yet settled when the page goes is settled first, and before the job is stored.
+	const settleNow = useRef(settle);
+	settleNow.current = settle;
+	const typing = draft !== null;
+	useEffect(() => {
+		if (!typing) return;
+		const onLeave = () => settleNow.current();
+		for (const event of LEAVING) addEventListener(event, onLeave, { capture: true });
+		return () => {
+			for (const event of LEAVING) removeEventListener(event, onLeave, { capture: true });
+		};
+	}, [typing]);
 
 	function settle(): void {
 		if (draft === null) return;

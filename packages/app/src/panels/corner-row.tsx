@@ -23,6 +23,7 @@ function angleAt(state: Desk, corner: number): number {
 export function CornerRow({ corner, shares }: RowProps) {
 	const chosen = useDesk((state) => isSelected(state.selection, "corner", corner));
 	const set = useBay((bay) => bay.track.bends.some((bend) => bend.corner === corner));
+	const sprung = usePlan((plan) => fittedAt(plan, corner)?.sprung ?? false);
 	const uneven = usePlan((plan) => isUneven(fittedAt(plan, corner)?.setBack));
 	const { select } = desk.getState();
 	const toggle = () => select(chosen ? null : { kind: "corner", index: corner });
@@ -38,19 +39,30 @@ export function CornerRow({ corner, shares }: RowProps) {
 				<td>
 					<Figure of={(state) => angleAt(state, corner)} format={formatAngle} />
 				</td>
-				<td className={set ? "set" : "unset"}>
-					{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />}
-				</td>
-				<td>
-					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0] ?? undefined} />
-					{uneven ? (
-						<>
-							<span className="hidden"> on the left, on the right </span>
-							<Figure className="under" of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1] ?? undefined} />
-						</>
-					) : null}
-				</td>
-				<td>{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />}</td>
+				{sprung ? (
+					<td className="springs" colSpan={3}>
+						springs, no bend
+					</td>
+				) : (
+					<>
+						<td className={set ? "set" : "unset"}>
+							{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.radius} />}
+						</td>
+						<td>
+							<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0] ?? undefined} />
+							{uneven ? (
+								<>
+									<span className="hidden"> on the left, on the right </span>
+									<Figure
+										className="under"
+										of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1] ?? undefined}
+									/>
+								</>
+							) : null}
+						</td>
+						<td>{shares ? null : <Figure of={(state) => fittedAt(planOnTable(state), corner)?.sweep} />}</td>
+					</>
+				)}
 				<td>
 					<Figure of={(state) => fittedAt(planOnTable(state), corner)?.cornerGap} />
 				</td>
@@ -58,7 +70,11 @@ export function CornerRow({ corner, shares }: RowProps) {
 			{chosen ? (
 				<tr className="detail chosen">
 					<td colSpan={6}>
-						<RadiusOf corner={corner} />
+						{sprung ? (
+							<p className="quiet">The track springs round so slight a turn: there is no radius to set.</p>
+						) : (
+							<RadiusOf corner={corner} />
+						)}
 					</td>
 				</tr>
 			) : null}

@@ -1,6 +1,6 @@
 import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
-import { bayOnTable, planOnTable, useBay } from "../desk/on-table.ts";
+import { bayOnTable, planOnTable, useBay, usePlan } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
 import { type CornerGroup, cornerGroups, groupTitle } from "./corner-groups.ts";
 import { CornerRow } from "./corner-row.tsx";
@@ -10,7 +10,8 @@ import { Section } from "./section.tsx";
 export function CornersPanel() {
 	const count = useBay((bay) => Math.max(bay.corners.length - 2, 0));
 	const groups = useGroups();
-	const bends = groups.reduce((sum, { kind }) => sum + (kind === "reverse" ? 2 : 1), 0);
+	const sprung = usePlan((plan) => plan.corners.filter((corner) => corner.sprung).length);
+	const bends = groups.reduce((sum, { kind }) => sum + (kind === "reverse" ? 2 : 1), 0) - sprung;
 	return (
 		<Section title="Corners" gist={bends === 1 ? "1 bend" : `${bends} bends`}>
 			{count === 0 ? (

@@ -1,25 +1,40 @@
+import { useEffect, useRef } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { planOnTable, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
 import { isSelected } from "../desk/selection.ts";
 import { Figure } from "../fields/figure.tsx";
+import { useScrollSigns } from "./scroll-signs.ts";
 
 /** What to cut: the largest figures on the screen, and what to buy for them. */
 export function CutPanel() {
 	const names = usePlan((plan) => plan.pieces.map((piece) => piece.name).join());
 	const taped = usePlan((plan) => plan.pieces.some((piece) => piece.sd !== null));
 	if (names === "") return <NothingToCut />;
+	const pieces = names.split(",");
 	return (
 		<section className="cut" id="cut" aria-label="Cut">
-			<ul className="cut-cards">
-				{names.split(",").map((name, index) => (
-					<CutCard key={name} name={name} index={index} />
-				))}
-			</ul>
+			<CutCards pieces={pieces} />
 			<p className="quiet">
+				{pieces.length > FEW ? `${pieces.length} pieces. ` : null}
 				<Buy />
 				{taped ? null : "From the drawing: no ± until the bay is taped."}
 			</p>
 		</section>
+	);
+}
+
+/** More than these do not all show at once. */
+const FEW = 4;
+
+function CutCards({ pieces }: { readonly pieces: readonly string[] }) {
+	const list = useRef<HTMLUListElement>(null);
+	useScrollSigns(list);
+	return (
+		<ul ref={list} className="cut-cards">
+			{pieces.map((name, index) => (
+				<CutCard key={name} name={name} index={index} />
+			))}
+		</ul>
 	);
 }
 
@@ -33,8 +48,12 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 		return piece ? Math.round((piece.finishedLength - piece.cutLength) * 1000) / 1000 : 0;
 	});
 	const { select, point } = desk.getState();
+	const card = useRef<HTMLLIElement>(null);
+	useEffect(() => {
+		if (chosen && card.current) bringIntoList(card.current);
+	}, [chosen]);
 	return (
-		<li className={chosen ? "cut-card chosen" : "cut-card"}>
+		<li ref={card} className={chosen ? "cut-card chosen" : "cut-card"}>
 			<button
 				type="button"
 				aria-pressed={chosen}
@@ -58,6 +77,20 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 		</li>
 	);
 }
+
+/** Scrolls the list alone: the page stays where it is read. */
+function bringIntoList(card: HTMLElement): void {
+	const list = card.parentElement;
+	if (!list) return;
+	const [inside, outside] = [card.getBoundingClientRect(), list.getBoundingClientRect()];
+	const above = outside.top + FADE - inside.top;
+	const below = inside.bottom + FADE - outside.bottom;
+	if (above > 0) list.scrollTop -= above;
+	else if (below > 0) list.scrollTop += below;
+}
+
+/** px at its edges over which a list that scrolls fades away. */
+const FADE = 24;
 
 /** Standard deviations either side that hold 95 % of a normal distribution. */
 const SURE = 1.96;

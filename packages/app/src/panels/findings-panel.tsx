@@ -2,6 +2,7 @@ import { describe, type Finding, type Severity } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, usePlanPart } from "../desk/on-table.ts";
+import { screen } from "../desk/screen.ts";
 import { isSelected } from "../desk/selection.ts";
 import { SeverityMark } from "./severity-mark.tsx";
 
@@ -14,9 +15,14 @@ export function FindingsPanel() {
 
 	return (
 		<section className="findings" id="findings" aria-label="Findings" tabIndex={-1}>
-			<h2 className="findings-heading">
-				{told.length === 0 ? "Nothing to look out for" : tally(told.map(({ words }) => words.severity))}
-			</h2>
+			<div className="findings-head">
+				<h2 className="findings-heading">
+					{told.length === 0 ? "Nothing to look out for" : tally(told.map(({ words }) => words.severity))}
+				</h2>
+				<Button className="findings-help" onPress={() => screen.getState().show({ kind: "findings-help" })}>
+					What may be told
+				</Button>
+			</div>
 			<ul className="finding-list">
 				{told.map(({ finding, index, words }) => (
 					<FindingCard key={`${finding.code} ${index}`} finding={finding} index={index} words={words} />

@@ -15,7 +15,10 @@ export function RunsPanel() {
 	const walls = useBay((bay) => bay.corners.length - 1);
 	return (
 		<Section title="Walls" gist={walls === 1 ? "1 run" : `${walls} runs`}>
-			<p className="quiet">Type a run and the rest of the bay moves along; type an angle and it turns.</p>
+			<p className="quiet">
+				Type a run and the rest of the bay moves along; type an angle and what is beyond it, seen from the middle,
+				turns.
+			</p>
 			<ol className="runs">
 				{Array.from({ length: Math.max(walls, 0) }, (_, wall) => (
 					// biome-ignore lint/suspicious/noArrayIndexKey: a wall is known by its index

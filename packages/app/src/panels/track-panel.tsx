@@ -40,6 +40,12 @@ export function TrackPanel() {
 				choose={(mounting) => change(`fix to the ${mounting}`, setTrack(bay, "mounting", mounting))}
 			/>
 			<Choice
+				label="Line"
+				value={track.follow}
+				options={LINES}
+				choose={(follow) => change(FOLLOWING[follow], setTrack(bay, "follow", follow))}
+			/>
+			<Choice
 				label="Draw"
 				value={track.draw}
 				options={DRAWS}
@@ -61,6 +67,13 @@ const MOUNTINGS = [
 	["wall", "wall"],
 	["ceiling", "ceiling"],
 ] as const;
+
+const LINES = [
+	["walls", "along the walls"],
+	["smoothest", "smoothest"],
+] as const;
+
+const FOLLOWING = { walls: "line along the walls", smoothest: "smoothest line" } as const;
 
 const DRAWS = [
 	["pair", "pair"],

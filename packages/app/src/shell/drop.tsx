@@ -16,10 +16,10 @@ export function DropToOpen() {
 		};
 		const onDrop = (event: DragEvent) => {
 			setOver(false);
-			const file = event.dataTransfer?.files[0];
-			if (!file) return;
+			if (!event.dataTransfer?.types.includes("Files")) return;
 			event.preventDefault();
-			void receiveFile(file);
+			const file = event.dataTransfer.files[0];
+			if (file) void receiveFile(file);
 		};
 		document.addEventListener("dragover", onOver);
 		document.addEventListener("dragleave", onLeave);

@@ -4,6 +4,7 @@ import { screen, useScreen } from "../desk/screen.ts";
 const Sheet = lazy(async () => ({ default: (await import("./sheet.tsx")).Sheet }));
 const SystemsSheet = lazy(async () => ({ default: (await import("../panels/systems-sheet.tsx")).SystemsSheet }));
 const JobSheet = lazy(async () => ({ default: (await import("./job-sheet.tsx")).JobSheet }));
+const FindingsHelp = lazy(async () => ({ default: (await import("../panels/findings-help.tsx")).FindingsHelp }));
 const Opening = lazy(async () => ({ default: (await import("../examples/opening.tsx")).Opening }));
 const CornerCard = lazy(async () => ({ default: (await import("../panels/corner-card/corner-card.tsx")).CornerCard }));
 
@@ -19,6 +20,7 @@ export function Sheets() {
 					{sheet.kind === "corner-card" ? <CornerCard corner={sheet.corner} /> : null}
 					{sheet.kind === "systems" ? <SystemsSheet /> : null}
 					{sheet.kind === "job" ? <JobSheet /> : null}
+					{sheet.kind === "findings-help" ? <FindingsHelp /> : null}
 					{sheet.kind === "problems" ? <Problems lines={sheet.lines} /> : null}
 				</Suspense>
 			</Sheet>
@@ -28,13 +30,14 @@ export function Sheets() {
 
 type Open = NonNullable<ReturnType<typeof screen.getState>["sheet"]>;
 
-const WIDE: readonly Open["kind"][] = ["examples", "corner-card", "systems"];
+const WIDE: readonly Open["kind"][] = ["examples", "corner-card", "systems", "findings-help"];
 
 function titleOf(sheet: Open): string {
 	if (sheet.kind === "examples") return "Examples";
 	if (sheet.kind === "corner-card") return "Corner card";
 	if (sheet.kind === "systems") return "Track systems";
 	if (sheet.kind === "job") return "Job";
+	if (sheet.kind === "findings-help") return "What the plan may tell";
 	return `${sheet.file} could not be read`;
 }
 

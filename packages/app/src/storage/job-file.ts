@@ -1,32 +1,63 @@
 import { type Job, problemLine, readJobText, serialiseJob } from "@baywright/setout";
-import { fileOpen, fileSave } from "browser-fs-access";
 import { desk } from "../desk/desk.ts";
 import { screen } from "../desk/screen.ts";
 import { replaceJob } from "./keeper.ts";
 
 const EXTENSION = ".baywright.json";
+
+/** The pickers come after the first load, and before anyone can ask: a browser opens one only straight after a click. */
+const pickers = import("browser-fs-access");
+// Said where they are asked for.
+pickers.catch(() => undefined);
+
 const KIND = { mimeTypes: ["application/json"], description: "Baywright job" };
 
 /** Lets the user pick a job file and puts it on the desk. */
 export async function openJobFile(): Promise<void> {
-	const picked = await attempt(fileOpen({ ...KIND, extensions: [".json"] }));
+	const picked = await attempt(pickers.then(({ fileOpen }) => fileOpen({ ...KIND, extensions: [".json"] })));
 	if (picked !== null) await receiveFile(picked.value);
 }
 
 /** Puts a job file on the desk; a bad one shows its problems and leaves the desk as it is. */
 export async function receiveFile(file: File): Promise<void> {
-	const parsed = readJobText(await file.text());
+	const read = await textOf(file);
+	const refuse = (lines: readonly string[]) => screen.getState().show({ kind: "problems", file: file.name, lines });
+	if (!read.ok) {
+		refuse([read.reason]);
+		return;
+	}
+	const parsed = readJobText(read.text);
 	if (parsed.ok) {
 		await replaceJob(parsed.job, `open ${file.name}`);
 		screen.getState().say(`Opened ${file.name}`);
-	} else screen.getState().show({ kind: "problems", file: file.name, lines: parsed.problems.map(problemLine) });
+	} else refuse(parsed.problems.map(problemLine));
+}
+
+type FileText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
+
+async function textOf(file: File): Promise<FileText> {
+	let bytes: ArrayBuffer;
+	try {
+		bytes = await file.arrayBuffer();
+	} catch {
+		return { ok: false, reason: "It cannot be read: it is a folder, or it is no longer where it was." };
+	}
+	try {
+		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+	} catch {
+		return { ok: false, reason: "It is not UTF-8 text, which a job file must be." };
+	}
 }
 
 /** Saves the job as committed to a file of the user's choice. */
 export async function saveJobFile(): Promise<void> {
 	const { job } = desk.getState();
 	const blob = new Blob([serialiseJob(job)], { type: "application/json" });
-	const saved = await attempt(fileSave(blob, { ...KIND, extensions: [EXTENSION, ".json"], fileName: fileName(job) }));
+	const saved = await attempt(
+		pickers.then(({ fileSave }) =>
+			fileSave(blob, { ...KIND, extensions: [EXTENSION, ".json"], fileName: fileName(job) }),
+		),
+	);
 	if (saved !== null) screen.getState().say("Saved to a file");
 }
 

@@ -1,5 +1,6 @@
 import { type Job, parseJob, problemLine } from "@baywright/setout";
 import { desk } from "../desk/desk.ts";
+import { LEAVING } from "../desk/leaving.ts";
 import { screen, toTop } from "../desk/screen.ts";
 import { openShelf, type Shelf, type Stored } from "./shelf.ts";
 import { listenToTabs, type Tabs } from "./tabs.ts";
@@ -43,6 +44,7 @@ export async function keepJob(): Promise<void> {
 	document.addEventListener("visibilitychange", () => {
 		if (document.visibilityState === "hidden") void write();
 	});
+	for (const event of LEAVING) addEventListener(event, () => void write(!screen.getState().elsewhere));
 }
 
 /** The other tab's later job gives way to this one. */
@@ -147,13 +149,21 @@ function soon(): void {
 	timer = setTimeout(() => void write(), PAUSE_MS);
 }
 
-async function write(): Promise<void> {
+/** `atOnce`: without asking first whether another tab has stored a later job. */
+async function write(atOnce = false): Promise<void> {
 	clearTimeout(timer);
 	const { job } = desk.getState();
-	if (shelf === null || writing || job === stored || screen.getState().overtaken || !screen.getState().started) return;
+	if (
+		shelf === null ||
+		(writing && !atOnce) ||
+		job === stored ||
+		screen.getState().overtaken ||
+		!screen.getState().started
+	)
+		return;
 	writing = true;
 	try {
-		const put = await shelf.put(job, known);
+		const put = await (atOnce ? shelf.putAtOnce(job, known) : shelf.put(job, known));
 		if (put.kind === "overtaken") screen.setState({ overtaken: true });
 		else {
 			known = put.revision;

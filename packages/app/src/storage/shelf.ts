@@ -22,6 +22,8 @@ export interface Shelf {
 	take(): Promise<Stored | null>;
 	/** Stores the job unless the shelf holds a later revision than `known`; then it touches nothing. */
 	put(job: unknown, known: number): Promise<Put>;
+	/** As `put`, but asked for in one go and unchecked: a page that is leaving waits for no answer. */
+	putAtOnce(job: unknown, known: number): Promise<Put>;
 	/** Keeps a job that another takes the place of; the oldest beyond a dozen make room. */
 	putAside(job: unknown): Promise<void>;
 	/** The jobs put aside, the latest first. */
@@ -41,6 +43,7 @@ export async function openShelf(): Promise<Shelf> {
 	return {
 		take: async () => (await db.get("jobs", OPEN)) ?? null,
 		put: (job, known) => put(db, job, known),
+		putAtOnce: (job, known) => putAtOnce(db, job, known),
 		putAside: (job) => putAside(db, job),
 		aside: async () => (await db.getAll("aside")).reverse(),
 	};
@@ -55,6 +58,15 @@ async function put(db: IDBPDatabase<Schema>, job: unknown, known: number): Promi
 	}
 	const revision = known + 1;
 	await Promise.all([transaction.store.put({ job, revision, at: Date.now() }, OPEN), transaction.done]);
+	return { kind: "put", revision };
+}
+
+async function putAtOnce(db: IDBPDatabase<Schema>, job: unknown, known: number): Promise<Put> {
+	const transaction = db.transaction("jobs", "readwrite");
+	const revision = known + 1;
+	const put = transaction.store.put({ job, revision, at: Date.now() }, OPEN);
+	transaction.commit();
+	await Promise.all([put, transaction.done]);
 	return { kind: "put", revision };
 }
 

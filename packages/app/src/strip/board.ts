@@ -11,6 +11,7 @@ import type { Selection } from "../desk/selection.ts";
 import { fitStrip, type StripView, zoomStrip } from "./axis.ts";
 import type { ReadFrom } from "./figures.ts";
 import { layStrip, type StripLayout } from "./layout.ts";
+import { aloneOf, pieceOf } from "./one-piece.ts";
 import {
 	marksOf,
 	paintPieces,
@@ -35,8 +36,8 @@ export interface StripPlace {
 	readonly canvas: HTMLDivElement;
 	readonly stage: Konva.Stage;
 	scrolls(): boolean;
-	/** Whether all of the strip shows, and how many readings wait for more room. */
-	shows(whole: boolean, left: number): void;
+	/** Whether all of the strip shows, how many readings wait for more room, and the piece shown alone (null: all are). */
+	shows(whole: boolean, left: number, alone: number | null): void;
 }
 
 export const STRIP_LAYERS = ["strip"] as const;
@@ -61,13 +62,16 @@ export function createStripBoard(
 	/** Null while the whole strip shows. */
 	let view: StripView | null = null;
 	let layout: StripLayout | null = null;
+	/** The piece that was chosen last, for a strip that shows one at a time. */
+	let piece = 0;
 
 	function strip(): StripLayout {
 		const { plans, bay, shown } = desk();
 		if (layout === null) {
 			const plan = plans[bay] as BayPlan;
-			layout = layStrip({ plan, unit: shown.display.length, size, palette, from, view, measure });
-			shows(view === null, layout.left);
+			const alone = aloneOf(plan, piece);
+			layout = layStrip({ plan, alone, unit: shown.display.length, size, palette, from, view, measure });
+			shows(view === null, layout.left, alone);
 		}
 		return layout;
 	}
@@ -155,14 +159,17 @@ export function createStripBoard(
 
 	/** From bracket to bracket along the strip, keeping the chosen one in sight. */
 	function walk(way: 1 | -1): void {
-		const marks = marksOf(strip(), "bracket");
-		const { selection } = desk();
-		const here = selection?.kind === "bracket" ? marks.findIndex(({ of }) => of === selection.index) : -1;
-		const next = marks[here < 0 ? (way > 0 ? 0 : marks.length - 1) : here + way];
+		const { selection, plans, bay } = desk();
+		const all = (plans[bay] as BayPlan).pieces.flatMap(({ marks }) =>
+			marks.flatMap(({ kind, of }) => (kind === "bracket" ? [of] : [])),
+		);
+		const here = selection?.kind === "bracket" ? all.indexOf(selection.index) : -1;
+		const next = all[here < 0 ? (way > 0 ? 0 : all.length - 1) : here + way];
 		if (next === undefined) return;
-		desk().select({ kind: "bracket", index: next.of });
-		if (next.left < 40) pan(40 - next.left);
-		if (next.left > size.width - 40) pan(size.width - 40 - next.left);
+		desk().select({ kind: "bracket", index: next });
+		const left = marksOf(strip(), "bracket").find(({ of }) => of === next)?.left ?? size.width / 2;
+		if (left < 40) pan(40 - left);
+		if (left > size.width - 40) pan(size.width - 40 - left);
 	}
 
 	function fitAll(): void {
@@ -177,9 +184,23 @@ export function createStripBoard(
 	}
 
 	function changed(state: Desk, before: Desk): void {
-		if (state.bay !== before.bay) view = null;
-		if (state.plans !== before.plans || state.bay !== before.bay || state.shown !== before.shown) renew();
+		if (state.bay !== before.bay || state.opened !== before.opened) {
+			view = null;
+			piece = 0;
+		}
+		const turned = turnTo(state);
+		if (turned || state.plans !== before.plans || state.bay !== before.bay || state.shown !== before.shown) renew();
 		else if (!same(state.selection, before.selection) || !same(state.hover, before.hover)) easel.redraw("strip");
+	}
+
+	/** Takes up the piece on which the chosen thing lies; true where the strip then shows another. */
+	function turnTo({ selection, plans, bay }: Desk): boolean {
+		const plan = plans[bay] as BayPlan;
+		const before = aloneOf(plan, piece);
+		piece = pieceOf(plan, selection) ?? piece;
+		const turned = aloneOf(plan, piece) !== before;
+		if (turned) view = null;
+		return turned;
 	}
 
 	const life = new AbortController();

@@ -4,6 +4,7 @@ import { lineHeight, type Measure } from "../canvas/text.ts";
 import type { Size } from "../canvas/viewport.ts";
 import { fitStrip, holdStrip, type PiecePlace, placeOn, STRIP_MARGIN, type StripView } from "./axis.ts";
 import { type ReadFrom, type StripFigure, stripFigures } from "./figures.ts";
+import { withPiece } from "./one-piece.ts";
 import { type Rows, standInRows } from "./rows.ts";
 
 /** The strip of one frame, placed. px. */
@@ -14,6 +15,8 @@ export interface StripLayout {
 	readonly from: ReadFrom;
 	readonly view: StripView;
 	readonly lengths: readonly number[];
+	/** Index of the piece that stands here alone; null where all do. */
+	readonly alone: number | null;
 	/** Middle of the track. */
 	readonly middle: number;
 	readonly measures: StripMeasures;
@@ -54,11 +57,16 @@ const TIGHT: StripMeasures = { half: 7, leader: 11, title: 19, closer: 1.5 };
 const MOST_ROWS = 3;
 const EDGE = 3;
 
+/** px between a piece's name and its track, for cut ends and brackets to reach into. */
+const CUT_ROOM = 9;
+
 /** px between readings and the sides of the drawing. */
 const SIDE = 12;
 
 export interface StripInput {
 	readonly plan: BayPlan;
+	/** Index of the piece to show alone; null for all. */
+	readonly alone: number | null;
 	readonly unit: LengthUnit;
 	readonly size: Size;
 	readonly palette: Palette;
@@ -76,8 +84,9 @@ export function layStrip(input: StripInput): StripLayout {
 
 function layWith(
 	measures: StripMeasures,
-	{ plan, unit, size, palette, from, view: asked, measure }: StripInput,
+	{ plan: whole, alone, unit, size, palette, from, view: asked, measure }: StripInput,
 ): StripLayout {
+	const plan = withPiece(whole, alone);
 	const lengths = plan.pieces.map(({ cutLength }) => cutLength);
 	const view = asked === null ? fitStrip(lengths, size.width) : holdStrip(asked, lengths, size.width);
 	const place = (at: PiecePlace) => placeOn(view, lengths, at);
@@ -96,7 +105,7 @@ function layWith(
 	const leftOver = Math.max(1, Math.floor(room / rowHeight) - below.rows);
 	const above = { ...standInRows(figures.above, low, high, Math.min(MOST_ROWS, leftOver)), rowHeight };
 
-	const heightAbove = title + (bends ? above.rows * rowHeight + leader : 0);
+	const heightAbove = title + (bends ? above.rows * rowHeight + leader : CUT_ROOM);
 	const heightBelow = below.rows * rowHeight + leader;
 	const top = Math.max(EDGE, (size.height - heightAbove - heightBelow - 2 * half) / 2);
 	return {
@@ -106,6 +115,7 @@ function layWith(
 		from,
 		view,
 		lengths,
+		alone,
 		middle: Math.round(top + heightAbove + half),
 		measures,
 		above,

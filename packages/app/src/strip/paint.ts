@@ -170,7 +170,8 @@ export function paintStripHighlight(pen: Pen, strip: StripLayout, it: Selection 
 		}
 	if (it.kind === "joint")
 		for (const { left, of } of jointsOf(strip)) if (of === it.index) traceDiamond(pen, left, middle, 6);
-	const piece = it.kind === "piece" ? strip.plan.pieces[it.index] : undefined;
+	// Alone it needs no telling apart.
+	const piece = it.kind === "piece" && strip.alone === null ? strip.plan.pieces[it.index] : undefined;
 	if (piece !== undefined) {
 		const [left, right] = endsOf(strip, piece, it.index);
 		pen.roundRect(left - 4, middle - reach, right - left + 8, 2 * reach, 4);

@@ -21,7 +21,7 @@ export function reachStrip(strip: StripLayout, at: ScreenPoint, pointer: keyof t
 		const [left, right] = endsOf(strip, it, i);
 		return at.left >= left - within && at.left <= right + within;
 	});
-	return piece < 0 ? null : { kind: "piece", index: piece };
+	return piece < 0 ? null : { kind: "piece", index: (strip.alone ?? 0) + piece };
 }
 
 function nearest(

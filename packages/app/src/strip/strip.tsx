@@ -20,7 +20,7 @@ const UNITS = { mm: "mm", cm: "cm", in: "inches" } as const;
 /** Every piece laid flat, with all marks read from its own cut ends. The heading always says from which. */
 export function Strip() {
 	const [from, setFrom] = useState<ReadFrom>("left");
-	const [shown, setShown] = useState({ whole: true, left: 0 });
+	const [shown, setShown] = useState<Shown>({ whole: true, left: 0, alone: null });
 	const board = useRef<StripBoard>(null);
 	const frame = useRef<HTMLDivElement>(null);
 	const canvas = useRef<HTMLDivElement>(null);
@@ -29,6 +29,9 @@ export function Strip() {
 	const group = useId();
 	const unit = useDesk((state) => UNITS[state.shown.display.length]);
 	const pieces = useDesk((state) => state.plans[state.bay]?.pieces.length ?? 0);
+	const name = useDesk((state) => (shown.alone === null ? "" : state.plans[state.bay]?.pieces[shown.alone]?.name));
+	const single = shown.alone === null ? "" : `piece ${name} of ${pieces}, `;
+	const words = `${single}${heading(from, unit, shown.alone === null ? pieces : 1)}`;
 	useStripBoard(board, frame, canvas, stage, setShown);
 
 	function choose(end: ReadFrom): void {
@@ -40,10 +43,11 @@ export function Strip() {
 		<section className="strip" aria-labelledby={title}>
 			<div className="strip-head">
 				<h2 className="strip-title" id={title}>
-					<strong>Strip</strong>, {heading(from, unit, pieces)}
+					<strong>Strip</strong>, {words}
 					{shown.left > 0 ? `; ${shown.left} more when zoomed in` : ""}
 				</h2>
 				<div className="strip-tools">
+					{shown.alone === null ? null : <Turn alone={shown.alone} pieces={pieces} />}
 					{shown.whole ? null : (
 						<button type="button" className="plan-button" onClick={() => board.current?.fit()}>
 							Fit
@@ -68,7 +72,7 @@ export function Strip() {
 				role="application"
 				// biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes the keyboard
 				tabIndex={0}
-				aria-label={`Strip, ${heading(from, unit, pieces)}`}
+				aria-label={`Strip, ${words}`}
 			>
 				<div ref={canvas} className="strip-canvas" aria-hidden="true">
 					<EaselStage ref={stage} layers={STRIP_LAYERS} />
@@ -79,12 +83,47 @@ export function Strip() {
 	);
 }
 
+interface Shown {
+	readonly whole: boolean;
+	/** Readings left out. */
+	readonly left: number;
+	/** The piece shown alone. */
+	readonly alone: number | null;
+}
+
+/** From piece to piece of a strip that shows one at a time. */
+function Turn({ alone, pieces }: { readonly alone: number; readonly pieces: number }) {
+	const turn = (way: 1 | -1) => desk.getState().select({ kind: "piece", index: alone + way });
+	return (
+		<>
+			<button
+				type="button"
+				className="plan-button"
+				aria-label="Previous piece"
+				disabled={alone === 0}
+				onClick={() => turn(-1)}
+			>
+				‹
+			</button>
+			<button
+				type="button"
+				className="plan-button"
+				aria-label="Next piece"
+				disabled={alone === pieces - 1}
+				onClick={() => turn(1)}
+			>
+				›
+			</button>
+		</>
+	);
+}
+
 function useStripBoard(
 	board: RefObject<StripBoard | null>,
 	frame: RefObject<HTMLDivElement | null>,
 	canvas: RefObject<HTMLDivElement | null>,
 	stage: RefObject<Konva.Stage | null>,
-	setShown: (update: (before: { whole: boolean; left: number }) => { whole: boolean; left: number }) => void,
+	setShown: (update: (before: Shown) => Shown) => void,
 ): void {
 	// A layout effect: it comes after the stage is made and is undone before the stage goes.
 	useLayoutEffect(() => {
@@ -101,8 +140,10 @@ function useStripBoard(
 			canvas: canvas.current,
 			stage: stage.current,
 			scrolls: () => page.matches,
-			shows: (whole, left) =>
-				setShown((before) => (before.whole === whole && before.left === left ? before : { whole, left })),
+			shows: (whole, left, alone) =>
+				setShown((before) =>
+					before.whole === whole && before.left === left && before.alone === alone ? before : { whole, left, alone },
+				),
 		});
 		board.current = made;
 		return () => {

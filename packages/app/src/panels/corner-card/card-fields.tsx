@@ -7,10 +7,12 @@ import type { CardInput } from "./card-input.ts";
 interface Props {
 	readonly input: CardInput;
 	readonly onChange: (part: Partial<CardInput>) => void;
+	/** Must be the same function every time. */
+	readonly onRefused: (refused: boolean) => void;
 }
 
 /** What is known of the corner. */
-export function CardFields({ input, onChange }: Props) {
+export function CardFields({ input, onChange, onRefused }: Props) {
 	const [uneven, setUneven] = useState(input.left !== input.right);
 	const put = (part: Partial<CardInput>) => {
 		onChange(part);
@@ -18,22 +20,42 @@ export function CardFields({ input, onChange }: Props) {
 	};
 	return (
 		<div className="card-input">
-			<AngleField label="Room angle" value={input.angle} greatest={FLATTEST} commit={(angle) => put({ angle })} />
-			<LengthField label="Radius" value={input.radius} least={1} commit={(radius) => put({ radius })} />
+			<AngleField
+				label="Room angle"
+				value={input.angle}
+				greatest={FLATTEST}
+				commit={(angle) => put({ angle })}
+				onRefused={onRefused}
+			/>
+			<LengthField
+				label="Radius"
+				value={input.radius}
+				least={1}
+				commit={(radius) => put({ radius })}
+				onRefused={onRefused}
+			/>
 			<LengthField
 				label={uneven ? "Projection, left wall" : "Projection"}
 				value={input.left}
 				least={1}
 				commit={(left) => put(uneven ? { left } : { left, right: left })}
+				onRefused={onRefused}
 			/>
 			{uneven ? (
-				<LengthField label="Projection, right wall" value={input.right} least={1} commit={(right) => put({ right })} />
+				<LengthField
+					label="Projection, right wall"
+					value={input.right}
+					least={1}
+					commit={(right) => put({ right })}
+					onRefused={onRefused}
+				/>
 			) : null}
 			<LengthField
 				label="Brackets from the corner"
 				value={input.bracket}
 				least={1}
 				commit={(bracket) => put({ bracket })}
+				onRefused={onRefused}
 			/>
 			<Checkbox
 				className="tick"

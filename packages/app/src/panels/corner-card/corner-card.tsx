@@ -1,8 +1,9 @@
 import { toDegrees, toRadians } from "@baywright/geometry";
 import { cornerCard, RIGHT_ANGLE_RULE } from "@baywright/setout";
-import { useState } from "react";
+import { useCallback, useState } from "react";
 import { desk, useDesk } from "../../desk/desk.ts";
 import { planOnTable } from "../../desk/on-table.ts";
+import { useScreen } from "../../desk/screen.ts";
 import type { Selection } from "../../desk/selection.ts";
 import { CardFields } from "./card-fields.tsx";
 import type { CardInput } from "./card-input.ts";
@@ -12,10 +13,15 @@ import { UseOnCorner } from "./use-on-corner.tsx";
 
 /** One odd corner worked out at the wall: angle, projection and radius in, everything to mark out. */
 export function CornerCard({ corner }: { readonly corner: number | null }) {
-	const target = useDesk((state) =>
+	const started = useScreen((state) => state.started);
+	const onTable = useDesk((state) =>
 		targetCorner(state.selection, corner, state.shown.bays[state.bay]?.corners.length ?? 0),
 	);
+	const target = started ? onTable : null;
 	const [input, setInput] = useState<CardInput>(() => inputFrom(target));
+	const [refusals, setRefusals] = useState(0);
+	const countRefused = useCallback((refused: boolean) => setRefusals((count) => count + (refused ? 1 : -1)), []);
+	const unsure = refusals > 0;
 	const card = cornerCard({
 		angle: toRadians(input.angle),
 		left: input.left,
@@ -25,12 +31,12 @@ export function CornerCard({ corner }: { readonly corner: number | null }) {
 	});
 	return (
 		<div className="card">
-			<CardFields input={input} onChange={(part) => setInput({ ...input, ...part })} />
-			<div className="card-drawing">
+			<CardFields input={input} onChange={(part) => setInput({ ...input, ...part })} onRefused={countRefused} />
+			<div className={unsure ? "card-drawing unsure" : "card-drawing"}>
 				<CornerDrawing input={input} card={card} />
 			</div>
-			<CornerFigures input={input} card={card} />
-			{target === null ? null : <UseOnCorner input={input} corner={target} />}
+			<CornerFigures input={input} card={card} unsure={unsure} />
+			{target === null ? null : <UseOnCorner input={input} corner={target} unsure={unsure} />}
 		</div>
 	);
 }

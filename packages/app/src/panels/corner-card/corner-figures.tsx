@@ -7,10 +7,13 @@ interface Props {
 	readonly card: CornerCard;
 }
 
+/** Stands for a figure while something typed is refused. */
+const NONE = "–";
+
 /** What is marked out at the corner, and what the usual rule would have made of it. */
-export function CornerFigures({ input, card }: Props) {
+export function CornerFigures({ input, card, unsure }: Props & { readonly unsure: boolean }) {
 	const unit = useDesk((state) => state.shown.display.length);
-	const show = (mm: number) => formatLength(mm, unit, { precision: 1 });
+	const show = (mm: number) => (unsure ? NONE : formatLength(mm, unit, { precision: 1 }));
 	const whole = (mm: number) => formatLength(mm, unit);
 	const [left, right] = card.setBack;
 	return (
@@ -18,8 +21,8 @@ export function CornerFigures({ input, card }: Props) {
 			<dl className="card-list">
 				<Item
 					main
-					term={`Between brackets ${whole(input.bracket)} each side`}
-					text={card.betweenBrackets === null ? "–" : show(card.betweenBrackets)}
+					term={unsure ? "Between brackets" : `Between brackets ${whole(input.bracket)} each side`}
+					text={card.betweenBrackets === null ? NONE : show(card.betweenBrackets)}
 				/>
 				{Math.abs(left - right) < SAME ? (
 					<Item term="Set-back, each side" text={show(left)} />
@@ -32,13 +35,13 @@ export function CornerFigures({ input, card }: Props) {
 				<Item term="Sweep" text={show(card.sweep)} />
 				<Item term="Corner gap" text={show(card.cornerGap)} />
 			</dl>
-			{card.betweenBrackets === null && input.bracket !== card.rule.brackets ? (
+			{!unsure && card.betweenBrackets === null && input.bracket !== card.rule.brackets ? (
 				<p className="card-rule card-rule-off" role="status">
 					A bracket {whole(input.bracket)} from the corner would sit on the bend, which starts at{" "}
 					{show(Math.max(left, right))}. Move the brackets out, or take a smaller radius.
 				</p>
 			) : null}
-			<Rule input={input} card={card} />
+			{unsure ? null : <Rule input={input} card={card} />}
 		</div>
 	);
 }

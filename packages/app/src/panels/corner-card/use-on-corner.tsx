@@ -5,8 +5,15 @@ import { screen } from "../../desk/screen.ts";
 import type { CardInput } from "./card-input.ts";
 import { cornerEdits } from "./corner-edits.ts";
 
+interface Props {
+	readonly input: CardInput;
+	readonly corner: number;
+	/** Something typed was refused: the card does not say what is meant. */
+	readonly unsure: boolean;
+}
+
 /** Carries the card's figures over to a corner of the bay, as one undo step: only those that differ. */
-export function UseOnCorner({ input, corner }: { readonly input: CardInput; readonly corner: number }) {
+export function UseOnCorner({ input, corner, unsure }: Props) {
 	const words = useDesk((state) =>
 		cornerEdits(state, input, corner)
 			.map((edit) => edit.word)
@@ -25,11 +32,11 @@ export function UseOnCorner({ input, corner }: { readonly input: CardInput; read
 	const standing = words === "" ? `Corner ${corner} stands like this already.` : `Sets ${words}.`;
 	return (
 		<div className="card-use">
-			<Button className="button button-main" isDisabled={words === ""} onPress={apply}>
+			<Button className="button button-main" isDisabled={unsure || words === ""} onPress={apply}>
 				Use on corner {corner}
 			</Button>
 			<p className="quiet" role="status">
-				{refusal === "" ? standing : refusal}
+				{unsure ? "" : refusal === "" ? standing : refusal}
 			</p>
 		</div>
 	);
