@@ -27,7 +27,7 @@ for (const colorScheme of ["light", "dark"] as const) {
 
 		test("a chimney breast, with a wall chosen", async ({ page }) => {
 			await openExample(page, "Malt Loft");
-			await page.getByRole("textbox", { name: "Wall 3", exact: true }).focus();
+			await page.getByRole("textbox", { name: "Wall 2–3", exact: true }).focus();
 			await expect(page.getByRole("textbox", { name: "Rise", exact: true })).toBeVisible();
 			await isClean(page);
 		});

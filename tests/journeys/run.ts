@@ -22,8 +22,8 @@ async function main(options: readonly string[]): Promise<number> {
 	const port = await freePort(4820);
 	if (port === undefined) return refuse("No port is free to serve the app on.");
 	console.log(`${browser.version}, ${browser.path}`);
-	// Not the folder that `npm start` serves from: that may be in use.
-	const folder = join(tests, "node_modules/.cache/app");
+	// Not the folder that `npm start` serves from, nor that of another run: those may be in use.
+	const folder = join(tests, `node_modules/.cache/app-${port}`);
 	await buildApp(folder);
 	const { address, close } = await serveApp(folder, port);
 	const status = await playwright(options, {

@@ -1,4 +1,4 @@
-import { Radio, RadioGroup } from "react-aria-components";
+import { useId } from "react";
 
 interface Props<Value extends string> {
 	readonly label: string;
@@ -10,14 +10,9 @@ interface Props<Value extends string> {
 
 /** One of a few, all in sight: a row of words with the chosen one underlined by the track. */
 export function Choice<Value extends string>({ label, value, options, choose, labelHidden = false }: Props<Value>) {
+	const name = useId();
 	return (
-		<RadioGroup
-			className="choice"
-			aria-label={label}
-			orientation="horizontal"
-			value={value}
-			onChange={(chosen) => choose(chosen as Value)}
-		>
+		<div className="choice" role="radiogroup" aria-label={label}>
 			{labelHidden ? null : (
 				<span className="choice-label" aria-hidden="true">
 					{label}
@@ -25,11 +20,19 @@ export function Choice<Value extends string>({ label, value, options, choose, la
 			)}
 			<div className="choice-options">
 				{options.map(([option, word]) => (
-					<Radio key={option} value={option} className="choice-option">
+					<label key={option} className="choice-option">
+						<input
+							className="hidden"
+							type="radio"
+							name={name}
+							value={option}
+							checked={option === value}
+							onChange={() => choose(option)}
+						/>
 						{word}
-					</Radio>
+					</label>
 				))}
 			</div>
-		</RadioGroup>
+		</div>
 	);
 }
