@@ -156,8 +156,8 @@ function withSetRadii(plan: BendPlan, radii: ReadonlyMap<number, number>): BendP
 	const set = new Set<number>();
 	const least = plan.least.slice();
 	const goal = plan.goal.slice();
-	plan.elbows.forEach(({ first, last }, bend) => {
-		if (plan.sprung.has(bend)) return;
+	plan.elbows.forEach(({ first, last, reverse }, bend) => {
+		if (plan.sprung.has(bend) || reverse !== null) return;
 		for (let corner = first; corner <= last; corner++) {
 			const radius = radii.get(corner);
 			if (radius === undefined) continue;

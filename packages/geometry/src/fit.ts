@@ -8,7 +8,7 @@ import { layTrack } from "./lay.ts";
 import { found, type Outcome } from "./outcome.ts";
 import type { TrackPath } from "./path.ts";
 import { greatestRadius, shareRadii, starvedLegs, tangents } from "./share.ts";
-import { LENGTH_SLACK, NEARLY_TANGENT, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
+import { LENGTH_SLACK, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
 
 /** A place along a wall face, mm from its left corner. */
 export interface WallPlace {
@@ -251,9 +251,9 @@ function gainPerProjection({ elbows }: BendPlan, leg: number): number {
 /** Widens the slight turns into what the made bends have left. */
 function spring(bends: BendPlan, made: readonly number[]): number[] {
 	const goal = made.map((radius, i) => {
-		const { feet, turn } = bends.elbows[i] as Elbow;
-		const unseen = feet !== null && Math.abs(turn) < NEARLY_TANGENT;
-		if (!bends.sprung.has(i) || radius === 0 || unseen) return radius;
+		// Beside a bow a wide bend would swallow the bow itself: there it stays at its least.
+		const besideBow = (bends.elbows[i] as Elbow).feet !== null;
+		if (!bends.sprung.has(i) || radius === 0 || besideBow) return radius;
 		return Math.max(radius, Math.min(SPRUNG_RADIUS, bends.ceiling[i] as number));
 	});
 	return shareRadii({ ...bends, least: made, goal }) ?? [...made];

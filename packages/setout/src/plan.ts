@@ -10,6 +10,7 @@ import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
 import { wallFaces } from "./survey/wall-faces.ts";
 import { bridgedFacets } from "./track/bend-spans.ts";
+import { bowsToBend } from "./track/bows-to-bend.ts";
 import { bracketRoom } from "./track/bracket-room.ts";
 import { placeBrackets } from "./track/brackets.ts";
 import { cornersOf } from "./track/corners.ts";
@@ -92,6 +93,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 			...findings,
 			...smootherFinding(bay, track),
 			...unusedRadii(bay, track),
+			...bowsToBend(track),
 			...inTheWay(bay, system, track, height, others),
 			...stockFindings,
 			...jointFindings,

@@ -116,6 +116,7 @@ const cases: Record<FindingCode, Case> = {
 			["380 mm", "38.0 cm", '14 15/16"'],
 		],
 	},
+	"bow-to-be-bent": { remedies: [], says: [["radius 5243 mm", "radius 524.3 cm", "radius 206"]] },
 	"no-smoother-track": { remedies: [], says: [["follows the walls", "follows the walls", "follows the walls"]] },
 	"stock-not-proved-best": { remedies: [], says: [[" mm", " cm", '"']] },
 	"kept-for-later": { remedies: [], says: [["readings, ceiling", "readings, ceiling", "readings, ceiling"]] },

@@ -33,6 +33,7 @@ export const severities = {
 	"brackets-too-far-across-bend": "warning",
 	"bracket-out-of-reach": "warning",
 	"bracket-gap-too-wide": "warning",
+	"bow-to-be-bent": "note",
 	"no-smoother-track": "note",
 	"stock-not-proved-best": "note",
 	"kept-for-later": "note",

@@ -174,6 +174,11 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 				"Brackets too far apart",
 				`On the ${wall} ${length("gap")} of track hangs between two brackets; this system allows ${length("limit")}.`,
 			];
+		case "bow-to-be-bent":
+			return [
+				"Track bent along a bowed wall",
+				`Along the ${wall} the track is bent to radius ${length("radius")} over ${length("length")}, from ${length("from")} to ${length("to")} of the finished track.`,
+			];
 		case "no-smoother-track":
 			return [
 				"No smoother track",

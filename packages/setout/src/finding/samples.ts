@@ -200,6 +200,7 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 		},
 	},
 	"bracket-gap-too-wide": { bay: { walls: [{}, { noDrill: [[1000, 1508]] }] } },
+	"bow-to-be-bent": { bay: { walls: [{}, { rise: 150 }, {}] } },
 	"no-smoother-track": { bay: { walls: [{ rise: 50 }, { rise: 50 }, { rise: 50 }], track: { follow: "smoothest" } } },
 	"stock-not-proved-best": {
 		bay: {
