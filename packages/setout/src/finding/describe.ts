@@ -182,7 +182,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "no-smoother-track":
 			return [
 				"No smoother track",
-				"No smoother track stays inside what the brackets reach; this one follows the walls.",
+				"No smoother track with its legs at the usual projection stays inside what the brackets reach; this one follows the walls.",
 			];
 		case "stock-not-proved-best":
 			return [
