@@ -1,6 +1,7 @@
 import type { WallChain, WallFace } from "./chain.ts";
 import type { Elbow } from "./elbow.ts";
 import { footOnFace } from "./face.ts";
+import { lastThatHolds } from "./halving.ts";
 import type { Point } from "./point.ts";
 import { centreOf, type RadiusLimits, radiusLimits } from "./radius-limits.ts";
 
@@ -50,20 +51,9 @@ export function corridorLimits(
 	let first = last;
 	while (first > 0 && stays(at(first - 1))) first--;
 	return {
-		least: first === 0 ? low : limitBetween(stays, at(first), at(first - 1)),
-		greatest: last === TRIES ? high : limitBetween(stays, at(last), at(last + 1)),
+		least: first === 0 ? low : lastThatHolds(stays, at(first), at(first - 1), HALVINGS),
+		greatest: last === TRIES ? high : lastThatHolds(stays, at(last), at(last + 1), HALVINGS),
 	};
-}
-
-function limitBetween(holds: (radius: number) => boolean, good: number, bad: number): number {
-	let yes = good;
-	let no = bad;
-	for (let i = 0; i < HALVINGS; i++) {
-		const middle = (yes + no) / 2;
-		if (holds(middle)) yes = middle;
-		else no = middle;
-	}
-	return yes;
 }
 
 /** How far the bend is off each facet, at its foot and at the facet's ends. */

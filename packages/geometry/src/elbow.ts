@@ -42,6 +42,12 @@ export interface Feet {
 	readonly centre: Point;
 }
 
+/** Ends of a bend of this radius between straight walls, mm along their faces. */
+export function straightEnds({ footLeft, footRight, slope }: Elbow, radius: number) {
+	const tangent = slope * radius;
+	return { left: footLeft - tangent, right: footRight + tangent };
+}
+
 /** The bend between legs along two walls whose faces meet at one corner, or past the facets between; null where the legs do not meet. */
 export function elbowBetween(
 	chain: WallChain,

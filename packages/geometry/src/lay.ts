@@ -1,7 +1,7 @@
 import { type Radians, radians } from "./angle.ts";
 import type { BendPlan } from "./bend-plan.ts";
 import type { WallChain, WallFace } from "./chain.ts";
-import type { Elbow } from "./elbow.ts";
+import { type Elbow, straightEnds } from "./elbow.ts";
 import { headingOfFace, pointOffFace } from "./face.ts";
 import type { FittedTrack, WallPlace } from "./fit.ts";
 import type { Bow, Segment, Straight } from "./path.ts";
@@ -117,13 +117,7 @@ function endsOf(elbow: Elbow, radius: number): BendEnds {
 		if (feet === null) throw new Error("Broken invariant: a bend was given a radius that it cannot have.");
 		return feet;
 	}
-	const tangent = elbow.slope * radius;
-	return {
-		left: elbow.footLeft - tangent,
-		right: elbow.footRight + tangent,
-		turn: elbow.turn,
-		centre: null,
-	};
+	return { ...straightEnds(elbow, radius), turn: elbow.turn, centre: null };
 }
 
 function legSegment(

@@ -1,5 +1,5 @@
 import type { WallChain } from "./chain.ts";
-import type { Elbow } from "./elbow.ts";
+import { type Elbow, straightEnds } from "./elbow.ts";
 import { footOnFace, pointOffFace } from "./face.ts";
 import type { Point } from "./point.ts";
 
@@ -81,8 +81,7 @@ function isBetween(
 /** Where a bend of this radius starts and ends along its walls. */
 export function feetOf(elbow: Elbow, radius: number): { readonly left: number; readonly right: number } | null {
 	if (elbow.feet !== null && radius > 0) return elbow.feet(radius);
-	const tangent = elbow.slope * radius;
-	return { left: elbow.footLeft - tangent, right: elbow.footRight + tangent };
+	return straightEnds(elbow, radius);
 }
 
 /** Centre of a bend of this radius; null where there is none so wide. */

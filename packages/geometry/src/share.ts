@@ -1,4 +1,5 @@
 import FlatQueue from "flatqueue";
+import { lastThatHolds } from "./halving.ts";
 import { LENGTH_SLACK } from "./tolerance.ts";
 
 /** Bends in a row: bend i lies between leg i and leg i + 1. Lengths mm. */
@@ -50,22 +51,13 @@ export function greatestRadius(row: BendRow, others: readonly number[], bend: nu
 	const left = at(room, bend) - (bend > 0 ? takes(row, bend - 1, at(others, bend - 1), 1) : 0);
 	const right = at(room, bend + 1) - (bend + 1 < slope.length ? takes(row, bend + 1, at(others, bend + 1), 0) : 0);
 	if (!curved?.has(bend)) return Math.min(left, right) / at(slope, bend);
-	return widest((radius) => takes(row, bend, radius, 0) <= left && takes(row, bend, radius, 1) <= right);
+	const fits = (radius: number) => takes(row, bend, radius, 0) <= left && takes(row, bend, radius, 1) <= right;
+	return lastThatHolds(fits, 0, WIDEST, HALVINGS);
 }
 
 /** Radii are not searched beyond this (mm). */
 const WIDEST = 100_000;
-
-function widest(fits: (radius: number) => boolean): number {
-	let yes = 0;
-	let no = WIDEST;
-	for (let i = 0; i < 60; i++) {
-		const middle = (yes + no) / 2;
-		if (fits(middle)) yes = middle;
-		else no = middle;
-	}
-	return yes;
-}
+const HALVINGS = 60;
 
 function fill(row: BendRow): number[] {
 	const { room, slope, least, goal, curved } = row;
