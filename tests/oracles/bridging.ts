@@ -22,6 +22,8 @@ type Pair = readonly [number, number];
 
 /** Bends past facets are made up to this turn in all, degrees: the design, section 5, wants it under 180. */
 const MOST_TURN = 175;
+/** The track springs round turns under this (3°) and asks for no straight beside them: the design, section 5. */
+const SLIGHT = (3 * Math.PI) / 180;
 /** Radii beyond the least are tried on this grid, up to this. */
 const GRID = { step: 40, steps: 10 };
 
@@ -63,6 +65,7 @@ interface Line {
 interface Bend {
 	readonly first: number;
 	readonly last: number;
+	readonly slight: boolean;
 	readonly radius: number;
 	/** From the foot of the left corner of the wall on its left or right to the bend's end on that leg. */
 	readonly startsAt: number;
@@ -94,7 +97,8 @@ function turnAt(walls: readonly Line[], corner: number): number {
 function bendOf(run: Run, walls: readonly Line[], first: number, last: number): Bend | null {
 	const turns = Array.from({ length: last - first + 1 }, (_, i) => turnAt(walls, first + i));
 	const whole = turns.reduce((sum, turn) => sum + turn, 0);
-	if (turns.some((turn) => Math.sign(turn) !== Math.sign(whole))) return null;
+	// A turn under 3° goes with either sense.
+	if (turns.some((turn) => Math.abs(turn) >= SLIGHT && Math.sign(turn) !== Math.sign(whole))) return null;
 	if (last > first && Math.abs(whole) > (MOST_TURN * Math.PI) / 180) return null;
 	const left = walls[first - 1] as Line;
 	const right = walls[last] as Line;
@@ -118,10 +122,18 @@ function bendOf(run: Run, walls: readonly Line[], first: number, last: number): 
 	for (let i = 0; i <= GRID.steps && radius === null; i++) {
 		const tried = standing + i * GRID.step;
 		const { start, centre } = at(tried);
+		if (!standsOff(run, walls, first, last, centre, side * tried)) continue;
 		if (keepsClear(run, first, last, start, centre, whole, tried)) radius = tried;
 	}
 	if (radius === null) return null;
-	return { first, last, radius, startsAt: reach - tangent * radius, endsAt: beyond + tangent * radius };
+	return {
+		first,
+		last,
+		slight: Math.abs(whole) < SLIGHT,
+		radius,
+		startsAt: reach - tangent * radius,
+		endsAt: beyond + tangent * radius,
+	};
 }
 
 /**
@@ -145,12 +157,17 @@ function standsOff(
 	return true;
 }
 
+/** Tried one after another, each a little wider than the last; past a facet that turns the other way some are too wide as well. */
 function leastWhere(fits: (radius: number) => boolean, least: number): number | null {
 	if (fits(least)) return least;
 	let low = least;
-	let high = 1e5;
-	if (!fits(high)) return null;
-	for (let i = 0; i < 80; i++) {
+	let high = least * 1.01;
+	while (!fits(high)) {
+		low = high;
+		high *= 1.01;
+		if (high > 1e5) return null;
+	}
+	for (let i = 0; i < 60; i++) {
 		const middle = (low + high) / 2;
 		if (fits(middle)) high = middle;
 		else low = middle;
@@ -203,9 +220,10 @@ function partitionOf({ besideBend, endStraight }: Run, walls: readonly Line[], b
 	let from = 0;
 	let straight = endStraight;
 	for (const bend of bends) {
-		spare = Math.min(spare, bend.startsAt - from - straight - besideBend);
+		const beside = bend.slight ? 0 : besideBend;
+		spare = Math.min(spare, bend.startsAt - from - straight - beside);
 		from = bend.endsAt;
-		straight = besideBend;
+		straight = beside;
 	}
 	spare = Math.min(spare, (walls.at(-1) as Line).long - from - straight - endStraight);
 	const bridging = bends.filter(({ first, last }) => last > first);

@@ -17,8 +17,9 @@ import {
 	nib,
 	part,
 	pier,
+	slightAmong,
 } from "./any-bay.ts";
-import { check, jobOf, placings, planDrawn, refusalsOf } from "./bays.ts";
+import { check, jobOf, placings, planDrawn, planOf, refusalsOf } from "./bays.ts";
 
 /** mm; rounding grows with the coordinates and the number of walls. */
 const TOLERANCE = 1e-4;
@@ -104,7 +105,7 @@ describe("whatever the corners and bows", () => {
 });
 
 describe("bridging and refusing", () => {
-	const straightForms = fc.oneof(pier, breast, nib, faceted, faceted, anything);
+	const straightForms = fc.oneof(pier, breast, nib, faceted, faceted, slightAmong, anything);
 
 	test("fits exactly where some bridging fits, with as many legs as any, of these with the widest tightest bend", () => {
 		const seen = { refused: 0, bridged: 0, plain: 0, reverse: 0 };
@@ -116,7 +117,8 @@ describe("bridging and refusing", () => {
 				const plan = planDrawn(drawnAt(bay, corners));
 				const fit = codesOf(plan).filter((code) => code === "leg-too-short" || code === "no-room-round-corner");
 				if (plan.path === null && fit.length === 0) return;
-				if (plan.chain?.turns.slice(1, -1).some((turn) => Math.abs(turn) < 0.0524)) return;
+				const turns = plan.chain?.turns.slice(1, -1) ?? [];
+				if (turns.some((turn) => Math.abs(turn) < 1e-3 || Math.abs(Math.abs(turn) - 0.0523599) < 1e-4)) return;
 				const all = partitions({
 					corners,
 					projections: plan.projections,
@@ -143,6 +145,8 @@ describe("bridging and refusing", () => {
 					return;
 				}
 				const sizes = plan.corners.filter((each) => each.corners[0] === each.corner).map((each) => each.corners.length);
+				// Slight turns passed as one have no corners to be set out.
+				if (sizes.reduce((sum, size) => sum + size, 0) < turns.length) return;
 				if (sizes.some((size) => size > 1)) seen.bridged++;
 				else seen.plain++;
 				expect(sizes.length).toBe(most);
@@ -166,14 +170,14 @@ describe("bridging and refusing", () => {
 						tried[action] = (tried[action] ?? 0) + 1;
 						const cured = applyChange(job, change);
 						if (!cured.ok) throw new Error(`${action}: ${JSON.stringify(cured.problems)}`);
-						const after = planJob(cured.job)[0]?.findings.filter((other) => other.code === code) ?? [];
+						const after = planOf(cured.job).findings.filter((other) => other.code === code);
 						expect(
 							after.filter((other) => other.where.wall === where.wall && other.where.corner === where.corner),
 							`${code} ${action}`,
 						).toEqual([]);
 					}
 			},
-			3000,
+			1500,
 		);
 		const expected = [
 			"end-at-corner",

@@ -71,6 +71,21 @@ export const faceted: fc.Arbitrary<Formed> = fc
 			),
 	);
 
+/** A run of short facets with a slight turn of either sense among its corners. */
+export const slightAmong: fc.Arbitrary<Formed> = fc
+	.tuple(
+		long,
+		long,
+		fc.array(facet, { minLength: 3, maxLength: 3 }),
+		fc.integer({ min: 0, max: 3 }),
+		part,
+		fc.boolean(),
+	)
+	.map(([a, b, facets, which, slight, external]) => {
+		const turns = [24, 31, 28, 35].with(which, (slight - 0.5) * 5.6);
+		return straight([a, ...facets, b], external ? turns.map((turn) => -turn) : turns);
+	});
+
 /** Some junctions are tangent already, or nearly. */
 const oneTurn = fc.oneof(
 	{ weight: 6, arbitrary: between(-80, 80) },

@@ -1,7 +1,7 @@
 import type { WallFace } from "./chain.ts";
 import { nearestOn } from "./curve.ts";
-import type { Elbow } from "./elbow.ts";
-import { faceCurve, footOnFace, stretchOff } from "./face.ts";
+import { type Elbow, goesStraightPast } from "./elbow.ts";
+import { faceCurve, footOnFace, pointOffFace, stretchOff } from "./face.ts";
 import type { FittedTrack } from "./fit.ts";
 import type { Bend, Bow, Segment, Straight } from "./path.ts";
 import type { Point } from "./point.ts";
@@ -28,11 +28,20 @@ export function tapedFrom(track: FittedTrack, station: number): Taped {
 function wallOf(track: FittedTrack, segment: Segment, station: number, place: Point): number {
 	if (segment.kind === "straight" && segment.crosses)
 		return nearestWall(track, segment.wall - 1, segment.wall + 1, place);
-	if (segment.kind !== "bend") return segment.wall;
+	if (segment.kind !== "bend") {
+		const past = straightPastAt(track, segment.wall, footOnFace(track.chain, segment.wall, place).at);
+		return past === null ? segment.wall : nearestWall(track, past.left, past.right, place);
+	}
 	const left = (segment.corners[0] as number) - 1;
 	const right = segment.corners.at(-1) as number;
 	if (!isPlain(track, segment)) return nearestWall(track, left, right, place);
 	return station - segment.start <= passesOver(track, segment) * segment.radius ? left : right;
+}
+
+/** What a leg goes straight past where it lies beyond its own wall; null where it does not. */
+function straightPastAt({ chain, bends }: FittedTrack, wall: number, at: number): Elbow | null {
+	if (at >= 0 && at <= (chain.walls[wall] as WallFace).faceLength) return null;
+	return bends.elbows.find((elbow) => goesStraightPast(elbow) && (at < 0 ? elbow.right : elbow.left) === wall) ?? null;
 }
 
 /** Does the bend go round one corner between two straight walls? */
@@ -77,11 +86,13 @@ export function stationSquareOff(track: FittedTrack, wall: number, at: number): 
 	if (leg < 0 || wall > (legs.at(-1) as number)) return null;
 	const { segments } = track.path;
 	const bend = segments[track.bendOf[leg] ?? -1] as Bend | undefined;
+	const isPast = (elbow: number) => elbows[elbow] !== undefined && goesStraightPast(elbows[elbow] as Elbow);
 	if (legs[leg] !== wall) {
+		if (isPast(leg)) return squareOffPast(track, leg, wall, at);
 		if (bend === undefined) return null;
 		const last = segments[track.bendEndOf[leg] as number] as Bend;
 		return bend.reverse
-			? squareOffReverse(track, bend.start, last.start + last.length, wall, at)
+			? squareOffBetween(track, bend.start, last.start + last.length, wall, at)
 			: squareOffFacet(track, bend, wall, at);
 	}
 	const along = segments[track.legOf[leg] as number] as Straight | Bow | undefined;
@@ -94,8 +105,10 @@ export function stationSquareOff(track: FittedTrack, wall: number, at: number): 
 		(elbows[leg - 1] as Elbow | undefined)?.footRight ?? 0,
 	);
 	const endsAt = foot(along?.to ?? bend?.from ?? before?.to, startsAt);
+	if (at < startsAt && isPast(leg - 1)) return squareOffPast(track, leg - 1, wall, at);
+	if (at > endsAt && isPast(leg)) return squareOffPast(track, leg, wall, at);
 	if (at < startsAt && before?.reverse === true)
-		return squareOffReverse(
+		return squareOffBetween(
 			track,
 			(segments[track.bendOf[leg - 1] as number] as Bend).start,
 			before.start + before.length,
@@ -104,7 +117,7 @@ export function stationSquareOff(track: FittedTrack, wall: number, at: number): 
 		);
 	if (at > endsAt && bend?.reverse === true) {
 		const last = segments[track.bendEndOf[leg] as number] as Bend;
-		return squareOffReverse(track, bend.start, last.start + last.length, wall, at);
+		return squareOffBetween(track, bend.start, last.start + last.length, wall, at);
 	}
 	if (at < startsAt && before !== undefined)
 		return before.start + before.length - intoBend(track, before, wall, startsAt - at, at, -1);
@@ -138,8 +151,22 @@ function squareOffFacet({ chain }: FittedTrack, bend: Bend, facet: number, at: n
 	return nearestStation({ segments: [bend], length: bend.length }, p)?.station ?? bend.start;
 }
 
-/** Where a reverse bend is square off a place on one of its three walls: along each of them it only goes forward. */
-function squareOffReverse({ chain, path }: FittedTrack, from: number, to: number, wall: number, at: number): number {
+/** Walls whose heading is this near (cosine) to square to a straight track have no one place of it square off each of theirs. */
+const HARDLY_ALONG = 0.05;
+
+/** Where a track straight past walls is square off a place on one of them, or nearest to it where the wall hardly goes along with it. */
+function squareOffPast(track: FittedTrack, past: number, wall: number, at: number): number {
+	const { chain, path, legOf, bendOf } = track;
+	const segments = [legOf[past], bendOf[past], legOf[past + 1]].flatMap((i) => path.segments[i as number] ?? []);
+	const [first, last] = [segments[0] as Segment, segments.at(-1) as Segment];
+	const forward = Math.cos(first.heading - (chain.walls[wall] as WallFace).heading);
+	if (forward > HARDLY_ALONG) return squareOffBetween(track, first.start, last.start + last.length, wall, at);
+	const place = pointOffFace(chain, wall, at, 0);
+	return nearestStation({ segments, length: path.length }, place)?.station ?? first.start;
+}
+
+/** Where a stretch of track is square off a place on a wall along which it only goes forward. */
+function squareOffBetween({ chain, path }: FittedTrack, from: number, to: number, wall: number, at: number): number {
 	let low = from;
 	let high = to;
 	for (let i = 0; i < 50; i++) {

@@ -40,7 +40,9 @@ export function planBends(
 	const elbows = new Array<Elbow>(bends);
 	const legs = new Array<number>(bends + 1);
 	const slope = new Array<number>(bends);
-	const least = new Array<number>(bends);
+	const floor = new Array<number>(bends);
+	// Apart from the floor only where a bridging has shown that there is room for more.
+	const least = bridged === null ? floor : new Array<number>(bends);
 	const goal = new Array<number>(bends);
 	const ceiling = new Array<number>(bends);
 	const length = new Array<number>(bends + 1);
@@ -101,7 +103,8 @@ export function planBends(
 		elbows[i] = elbow;
 		legs[i] = wall;
 		slope[i] = elbow.slope;
-		least[i] = low;
+		floor[i] = low;
+		if (bridged !== null) least[i] = Math.max(low, elbow.limits?.sure ?? 0);
 		ceiling[i] = high;
 		goal[i] = isSprung ? low : goalOf(elbow, low, high, rule.preferredRadius);
 		const span = (elbow.footLeft - from) * stretch(chain, projections, wall);
@@ -123,7 +126,7 @@ export function planBends(
 		least,
 		goal,
 		curved: curved ?? ALL_STRAIGHT,
-		floor: least,
+		floor,
 		ceiling,
 		set: NONE,
 		sprung: sprung ?? NONE,

@@ -6,7 +6,7 @@ import { nearTangentFeet } from "./near-tangent.ts";
 import type { Point } from "./point.ts";
 import type { RadiusLimits } from "./radius-limits.ts";
 import type { Reverse } from "./reverse.ts";
-import { NEARLY_TANGENT, NO_TURN } from "./tolerance.ts";
+import { NEARLY_TANGENT, NO_TURN, SLIGHT_TURN } from "./tolerance.ts";
 
 /**
  * A bend between two legs, before it has a radius: at one corner, or past several whose facets it bridges.
@@ -29,9 +29,18 @@ export interface Elbow {
 	/** Beside a bowed wall: the feet of a bend of a given radius; null where there is none so wide. */
 	readonly feet: ((radius: number) => Feet | null) | null;
 	/** Radii it may have, where these are already known; null where the walls decide. */
-	readonly limits: RadiusLimits | null;
+	readonly limits: KnownLimits | null;
 	/** Past a short wall between opposite turns: two bends of fixed radius and a straight. */
 	readonly reverse: Reverse | null;
+}
+
+/** Does the track go straight past the walls between two corners, or all but, with nothing to be bent there? */
+export const goesStraightPast = ({ first, last, turn, reverse }: Elbow): boolean =>
+	reverse === null && first < last && Math.abs(turn) < SLIGHT_TURN;
+
+/** Radii that a bend may have, and of these one that its legs have room for whatever the others take. */
+export interface KnownLimits extends RadiusLimits {
+	readonly sure: number;
 }
 
 /** A bend's ends: mm along the left and the right wall face, and the angle turned (right positive). */
@@ -97,8 +106,13 @@ function straightElbow(chain: WallChain, projections: readonly number[], corner:
 	};
 }
 
-/** Between the lines of two straight legs with facets between them. Only for turns of one sense that sum to under 180°. */
-function bridgingElbow(chain: WallChain, projections: readonly number[], first: number, last: number): Elbow | null {
+/** Between the lines of two straight legs, whatever lies between them. Only for turns that sum to under 180°. */
+export function bridgingElbow(
+	chain: WallChain,
+	projections: readonly number[],
+	first: number,
+	last: number,
+): Elbow | null {
 	let turn = 0;
 	for (let corner = first; corner <= last; corner++) turn += chain.turns[corner] as number;
 	const left = chain.walls[first - 1] as WallFace;

@@ -1,14 +1,16 @@
-import { type Degrees, type Radians, toDegrees } from "./angle.ts";
+import type { Degrees, Radians } from "./angle.ts";
+import { bowFaults, endFaults, unevenSlightTurns } from "./before-fitting.ts";
 import { type BendPlan, planBends } from "./bend-plan.ts";
-import { bridgeFacets, smoothBends } from "./bridge.ts";
-import type { WallBow, WallChain, WallFace } from "./chain.ts";
+import { bridgeFacets } from "./bridge.ts";
+import type { WallChain } from "./chain.ts";
 import type { Corridor } from "./corridor.ts";
 import type { Elbow } from "./elbow.ts";
 import { layTrack } from "./lay.ts";
 import { found, type Outcome } from "./outcome.ts";
 import type { TrackPath } from "./path.ts";
 import { greatestRadius, shareRadii, starvedLegs, tangents } from "./share.ts";
-import { LENGTH_SLACK, SLIGHT_TURN, SPRUNG_RADIUS } from "./tolerance.ts";
+import { smoothBends } from "./smoothest.ts";
+import { SPRUNG_RADIUS } from "./tolerance.ts";
 
 /** A place along a wall face, mm from its left corner. */
 export interface WallPlace {
@@ -114,24 +116,38 @@ export function fitTrack(
 	ends: TrackEnds,
 	rule: FitRule,
 ): Outcome<FittedTrack, FitFault> {
-	const before = faultsBeforeFitting(chain, projections, ends, rule);
-	if (before !== null) return { ok: false, faults: before };
+	const atEnds = endFaults(chain, ends);
+	if (atEnds.length > 0) return { ok: false, faults: atEnds };
+	const bows = chain.anyBow ? bowFaults(chain, projections, ends, rule) : [];
+	const uneven = unevenSlightTurns(chain, projections, ends);
+	if (bows.length > 0) return { ok: false, faults: [...bows, ...uneven] };
 
 	const corridor = rule.corridor ?? null;
-	const smooth = corridor === null ? null : smoothBends(chain, projections, ends, rule, corridor);
-	if (smooth !== null) {
-		const fitted = fitRadii(planBends(chain, projections, ends, rule, smooth));
-		if (fitted.ok)
-			return found(layTrack(chain, projections, ends.start, ends.end, fitted.value.bends, fitted.value.radii));
-	}
-	const one = planBends(chain, projections, ends, rule, null);
-	const whole = fitRadii(one);
-	if (whole.ok) return found(layTrack(chain, projections, ends.start, ends.end, whole.value.bends, whole.value.radii));
+	const smooth = corridor === null ? null : fitSmoothest(chain, projections, ends, rule, corridor);
+	if (smooth !== null) return found(smooth);
+	if (uneven.length > 0) return { ok: false, faults: uneven };
+
+	const whole = fitRadii(planBends(chain, projections, ends, rule, null));
+	if (whole.ok) return found(layTrack(chain, projections, ends, whole.value.bends, whole.value.radii));
 	const bridges = whole.faults.some(mayBeBridged) ? bridgeFacets(chain, projections, ends, rule) : null;
 	if (bridges === null) return whole;
 	const bridged = fitRadii(planBends(chain, projections, ends, rule, bridges));
 	if (!bridged.ok) return whole;
-	return found(layTrack(chain, projections, ends.start, ends.end, bridged.value.bends, bridged.value.radii));
+	return found(layTrack(chain, projections, ends, bridged.value.bends, bridged.value.radii));
+}
+
+function fitSmoothest(
+	chain: WallChain,
+	given: readonly number[],
+	ends: TrackEnds,
+	rule: FitRule,
+	corridor: Corridor,
+): FittedTrack | null {
+	const smooth = smoothBends(chain, given, ends, rule, corridor);
+	if (smooth === null) return null;
+	const { projections, elbows } = smooth;
+	const fitted = fitRadii(planBends(chain, projections, ends, rule, elbows));
+	return fitted.ok ? layTrack(chain, projections, ends, fitted.value.bends, fitted.value.radii) : null;
 }
 
 const mayBeBridged = ({ kind }: FitFault): boolean => kind === "leg-too-short" || kind === "no-room-round-corner";
@@ -151,52 +167,6 @@ function fitRadii(bends: BendPlan | FitFault[]): Outcome<FittedRadii, FitFault> 
 	}
 	if (made === null) throw new Error("Broken invariant: no radii were shared out and no leg is too short.");
 	return found({ bends: plan, radii: plan.sprung.size > 0 ? spring(plan, made) : made });
-}
-
-function faultsBeforeFitting(
-	chain: WallChain,
-	projections: readonly number[],
-	ends: TrackEnds,
-	rule: FitRule,
-): FitFault[] | null {
-	const { start, end } = ends;
-	const offLeft = offWall(chain, "left", start);
-	const offRight = offWall(chain, "right", end);
-	if (offLeft !== null || offRight !== null) return [offLeft, offRight].filter((fault) => fault !== null);
-	const reversed = start.wall > end.wall || (start.wall === end.wall && end.at - start.at <= LENGTH_SLACK);
-	if (reversed) return [{ kind: "ends-reversed" }];
-
-	const faults: FitFault[] = [];
-	for (let wall = start.wall; wall <= end.wall; wall++) {
-		const { bow } = chain.walls[wall] as WallFace;
-		if (bow !== null) bowFault(bow, wall, projections[wall] as number, rule, faults);
-		if (wall === start.wall) continue;
-		const turn = chain.turns[wall] as number;
-		const left = projections[wall - 1] as number;
-		const right = projections[wall] as number;
-		if (left !== right && Math.abs(turn) < SLIGHT_TURN)
-			faults.push({
-				kind: "projection-change-at-slight-turn",
-				corner: wall,
-				left,
-				right,
-				turn: toDegrees(turn),
-			});
-	}
-	return faults.length > 0 ? faults : null;
-}
-
-/** The leg along a bowed wall is the arc concentric with it, and must bend no tighter than the track. */
-function bowFault(bow: WallBow, wall: number, projection: number, { leastRadius }: FitRule, faults: FitFault[]): void {
-	const radius = bow.radius - Math.sign(bow.turn) * projection;
-	const least = bow.turn > 0 ? leastRadius.internal : leastRadius.external;
-	if (radius < least - LENGTH_SLACK) faults.push({ kind: "bow-too-tight", wall, radius, least });
-}
-
-function offWall(chain: WallChain, end: "left" | "right", { wall, at }: WallPlace): FitFault | null {
-	const length = chain.walls[wall]?.faceLength ?? 0;
-	const onWall = length > 0 && at >= -LENGTH_SLACK && at <= length + LENGTH_SLACK;
-	return onWall ? null : { kind: "end-off-wall", end, wall, at, length };
 }
 
 /** Set radii that are too tight or too wide, and legs too short whatever the radii. */

@@ -3,9 +3,10 @@ export { type Degrees, degrees, type Radians, radians, toDegrees, toRadians, wra
 export { type ChainFault, readChain, type WallBow, type WallChain, type WallFace } from "./chain.ts";
 export { type CurveIndex, clearance, indexCurves, indexWalls, type Nearness, nearerThan } from "./clearance.ts";
 export { angleFromChord, type CornerBend, cornerBend } from "./corner.ts";
+export type { BareBend, Corridor } from "./corridor.ts";
 export { type Crossing, pathCrossings, wallCrossings } from "./crossing.ts";
 export type { Curve } from "./curve.ts";
-export type { Elbow } from "./elbow.ts";
+export { type Elbow, goesStraightPast } from "./elbow.ts";
 export { faceCurve, footOnFace, headingOfFace, pointOffFace } from "./face.ts";
 export { type FitFault, type FitRule, type FittedTrack, fitTrack, type TrackEnds, type WallPlace } from "./fit.ts";
 export { found, type Outcome, refused } from "./outcome.ts";

@@ -3,7 +3,7 @@ import type { BendPlan } from "./bend-plan.ts";
 import type { WallChain, WallFace } from "./chain.ts";
 import { type Elbow, straightEnds } from "./elbow.ts";
 import { headingOfFace, pointOffFace } from "./face.ts";
-import type { FittedTrack, WallPlace } from "./fit.ts";
+import type { FittedTrack, TrackEnds } from "./fit.ts";
 import type { Bow, Segment, Straight } from "./path.ts";
 import type { Point } from "./point.ts";
 import type { Reverse, ReverseArc } from "./reverse.ts";
@@ -13,8 +13,7 @@ import { JOIN_HEADING, NO_TURN, SHORTEST_SEGMENT } from "./tolerance.ts";
 export function layTrack(
 	chain: WallChain,
 	projections: readonly number[],
-	start: WallPlace,
-	end: WallPlace,
+	{ start, end }: TrackEnds,
 	bends: BendPlan,
 	radii: readonly number[],
 ): FittedTrack {

@@ -1,7 +1,10 @@
-import type { WallChain } from "./chain.ts";
+import type { WallChain, WallFace } from "./chain.ts";
 import { type Elbow, straightEnds } from "./elbow.ts";
 import { footOnFace, pointOffFace } from "./face.ts";
+import { lastThatHolds } from "./halving.ts";
 import type { Point } from "./point.ts";
+import { LENGTH_SLACK } from "./tolerance.ts";
+import { radiusThrough, type Wedge, wedgeOf } from "./wedge.ts";
 
 /** Radii between which a bend is possible, mm; greatest under least where none is. */
 export interface RadiusLimits {
@@ -12,8 +15,11 @@ export interface RadiusLimits {
 /** Radii beyond this (mm) are not told from straight: searches end here. */
 const WIDEST = 100_000;
 
-/** A search for a radius ends when it is known to this (mm). */
-const PRECISION = 1e-9;
+/** Halvings of a search for a radius: from a range of its own size to a part in 10⁹ of it. */
+const HALVINGS = 30;
+
+/** Turned from the middle of the bend by all but half its turn, a facet comes no nearer and goes no further as the bend widens: rounding. */
+const ALONG_LEG = 1e-12;
 
 /**
  * What the walls at a bend allow. A bend round an external corner comes nearer to it as it widens; one that bridges facets of an
@@ -26,35 +32,45 @@ export function radiusLimits(
 	elbow: Elbow,
 	clearance: number,
 ): RadiusLimits {
-	const greatest = elbow.turn < 0 ? widestRoundCorners(chain, projections, elbow, clearance) : WIDEST;
-	const exists = elbow.feet === null ? greatest : Math.min(greatest, widestThatIs(elbow));
-	return {
-		least: elbow.first < elbow.last ? overFacets(chain, projections, elbow) : 0,
-		greatest: exists,
-	};
+	const widest = elbow.turn < 0 ? widestRoundCorners(chain, projections, elbow, clearance) : WIDEST;
+	if (elbow.feet !== null) return { least: 0, greatest: Math.min(widest, widestThatIs(elbow)) };
+	if (elbow.first === elbow.last) return { least: 0, greatest: widest };
+	const wedge = wedgeOf(chain, projections, elbow);
+	const { least, greatest } = pastFacets(chain, elbow, wedge, (facet) => projections[facet] as number);
+	return { least, greatest: Math.min(widest, greatest) };
 }
 
 /** The largest radius with which the bend keeps `clearance` from every corner it goes round. */
-function widestRoundCorners(chain: WallChain, projections: readonly number[], elbow: Elbow, clearance: number): number {
+export function widestRoundCorners(
+	chain: WallChain,
+	projections: readonly number[],
+	elbow: Elbow,
+	clearance: number,
+): number {
+	if (elbow.feet !== null) return widestBesideBow(chain, projections, elbow, clearance);
 	const dl = projections[elbow.left] as number;
-	const dr = projections[elbow.right] as number;
-	if (elbow.first === elbow.last && elbow.feet === null && dl === dr) {
+	if (elbow.first === elbow.last && dl === projections[elbow.right]) {
 		// Equal projections: clearance = d/cos − R(1/cos − 1), and up to R = d it is d.
 		const secant = 1 / Math.cos(elbow.turn / 2);
 		return Math.max(dl, (dl * secant - clearance) / (secant - 1));
 	}
+	const wedge = wedgeOf(chain, projections, elbow);
+	let widest = WIDEST;
+	for (let corner = elbow.first; corner <= elbow.last; corner++)
+		widest = Math.min(widest, radiusThrough(wedge, chain.corners[corner] as Point, clearance));
+	return widest;
+}
+
+function widestBesideBow(chain: WallChain, projections: readonly number[], elbow: Elbow, clearance: number): number {
+	const p = chain.corners[elbow.first] as Point;
 	const clears = (radius: number): boolean => {
-		const centre = centreOf(chain, projections, elbow, radius);
+		const centre = elbow.feet?.(radius)?.centre ?? null;
 		if (centre === null) return false;
-		for (let corner = elbow.first; corner <= elbow.last; corner++) {
-			const p = chain.corners[corner] as Point;
-			const away = Math.sqrt((p.x - centre.x) ** 2 + (p.y - centre.y) ** 2);
-			// A corner that is not between the bend's ends is passed by the legs; one outside the circle is cut through.
-			if (radius - away < clearance && isBetween(chain, projections, elbow, radius, centre, p)) return false;
-		}
-		return true;
+		const away = Math.sqrt((p.x - centre.x) ** 2 + (p.y - centre.y) ** 2);
+		// A corner that is not between the bend's ends is passed by the legs; one outside the circle is cut through.
+		return radius - away >= clearance || !isBetween(chain, projections, elbow, radius, centre, p);
 	};
-	return widestWhere(clears, elbow.feet === null ? Math.min(dl, dr) : 1);
+	return widestWhere(clears, 1);
 }
 
 /** Does the radius through `p` lie between the bend's two ends? */
@@ -85,7 +101,7 @@ export function feetOf(elbow: Elbow, radius: number): { readonly left: number; r
 }
 
 /** Centre of a bend of this radius; null where there is none so wide. */
-export function centreOf(chain: WallChain, projections: readonly number[], elbow: Elbow, radius: number): Point | null {
+function centreOf(chain: WallChain, projections: readonly number[], elbow: Elbow, radius: number): Point | null {
 	if (elbow.feet !== null) return elbow.feet(radius)?.centre ?? null;
 	const side = elbow.turn < 0 ? -radius : radius;
 	return pointOffFace(
@@ -96,22 +112,35 @@ export function centreOf(chain: WallChain, projections: readonly number[], elbow
 	);
 }
 
-/**
- * The radius from which a bend past facets no longer crosses the legs that it leaves out: for one facet the circle tangent to
- * all three lines, ℓ/(tan(δ₁/2) + tan(δ₂/2)). How far the centre stands off a facet grows in step with the radius.
- */
-function overFacets(chain: WallChain, projections: readonly number[], elbow: Elbow): number {
+/** Radii with which a bend past facets does not cross the lines `off` mm off them. */
+export function pastFacets(
+	chain: WallChain,
+	{ first, last }: Elbow,
+	wedge: Wedge,
+	off: (facet: number) => number,
+): RadiusLimits {
 	let least = 0;
-	const side = elbow.turn < 0 ? -1 : 1;
-	const none = centreOf(chain, projections, elbow, 0) as Point;
-	const one = centreOf(chain, projections, elbow, 1) as Point;
-	for (let wall = elbow.first; wall < elbow.last; wall++) {
-		const away = footOnFace(chain, wall, none).off;
-		const perRadius = side * (footOnFace(chain, wall, one).off - away) - 1;
-		const short = side * ((projections[wall] as number) - away);
-		least = Math.max(least, perRadius > 0 ? short / perRadius : short > 0 ? Number.POSITIVE_INFINITY : 0);
+	let greatest = WIDEST;
+	for (let facet = first; facet < last; facet++) {
+		const limits = pastFacet(chain, wedge, facet, off(facet));
+		least = Math.max(least, limits.least);
+		greatest = Math.min(greatest, limits.greatest);
 	}
-	return least;
+	return { least, greatest };
+}
+
+/**
+ * Radii with which a bend does not cross the line `off` mm off one facet that it leaves out: off an internal facet no nearer, off an
+ * external one no further. At the facet's own leg it is the circle tangent to all three lines, ℓ/(tan(δ₁/2) + tan(δ₂/2)). How far the bend
+ * stands off a facet grows in step with its radius; only past a facet that turns the other way a little does it shrink.
+ */
+export function pastFacet(chain: WallChain, { apex, along, side }: Wedge, facet: number, off: number): RadiusLimits {
+	const { ux, uy } = chain.walls[facet] as WallFace;
+	const short = side * (off - footOnFace(chain, facet, apex).off);
+	const perRadius = side * (along.x * uy - along.y * ux) - 1;
+	if (perRadius > ALONG_LEG) return { least: short / perRadius, greatest: WIDEST };
+	if (perRadius < -ALONG_LEG) return { least: 0, greatest: (short - LENGTH_SLACK) / perRadius };
+	return { least: 0, greatest: short > LENGTH_SLACK ? 0 : WIDEST };
 }
 
 /** The largest radius for which the bend's centre exists, its feet keep their order and it turns the right way. */
@@ -133,12 +162,7 @@ function widestWhere(holds: (radius: number) => boolean, low: number): number {
 		yes = no;
 		no = Math.min(2 * no, WIDEST);
 	}
-	while (no - yes > PRECISION * Math.max(1, yes)) {
-		const middle = (yes + no) / 2;
-		if (holds(middle)) yes = middle;
-		else no = middle;
-	}
-	return yes;
+	return lastThatHolds(holds, yes, no, HALVINGS);
 }
 
 /** How far a bridging bend stands off the leg along a facet it leaves out, mm; away from an internal wall, towards an external one. */

@@ -1,7 +1,8 @@
 import { type Radians, radians, wrapHeading } from "./angle.ts";
 import { readChain, type WallChain, type WallFace } from "./chain.ts";
-import { approach, type Curve } from "./curve.ts";
+import { approach, atLeastApart, type Curve, nearestOn } from "./curve.ts";
 import { faceCurve, footOnFace, pointOffFace } from "./face.ts";
+import { lastThatHolds } from "./halving.ts";
 import type { Point } from "./point.ts";
 import { SLIGHT_TURN } from "./tolerance.ts";
 
@@ -36,7 +37,7 @@ const HALVINGS = 40;
 
 /**
  * The reverse bend past the short wall between corners `first` and `first` + 1, which turn opposite ways: both radii as given, the straight
- * between `straight` mm long, as near to the wall it passes as its clearance from the three walls lets it. Null where there is none.
+ * between `straight` mm long, as near to the wall it passes as its clearance from every wall lets it. Null where there is none.
  */
 export function reverseBetween(
 	chain: WallChain,
@@ -50,17 +51,32 @@ export function reverseBetween(
 	if (walls.some((wall) => (chain.walls[wall] as WallFace).bow !== null)) return null;
 	const corners = [...walls, first + 2].map((corner) => chain.corners[corner] as Point);
 	const off = walls.map((wall) => projections[wall] as number);
+	const reach = (chain.walls[first] as WallFace).length + 2 * (radii[0] + radii[1]) + straight;
+	const near = facesNear(chain, first, 2 * reach + clearance);
 	// Out round an external corner first, it is the mirror image of one that goes in first, read from the other end.
-	if ((chain.turns[first] as number) > 0) return inFirst(corners, off, radii, straight, clearance);
+	if ((chain.turns[first] as number) > 0) return inFirst(corners, off, radii, straight, reach, near, clearance);
 	const mirrored = inFirst(
 		corners.map(mirror).toReversed(),
 		off.toReversed(),
 		[radii[1], radii[0]],
 		straight,
+		reach,
+		near.map(mirrorFace),
 		clearance,
 	);
 	const length = (wall: number) => (chain.walls[wall] as WallFace).length;
 	return mirrored === null ? null : unmirror(mirrored, length(first - 1), length(first + 1));
+}
+
+/** The faces that come within `reach` of a corner: no reverse bend there is near any other. */
+function facesNear(chain: WallChain, corner: number, reach: number): Curve[] {
+	const at = chain.corners[corner] as Point;
+	return chain.walls
+		.map((_, wall) => faceCurve(chain, wall))
+		.filter((face) => {
+			const nearest = nearestOn(face, at);
+			return Math.hypot(nearest.x - at.x, nearest.y - at.y) <= reach;
+		});
 }
 
 /** Past a wall with an internal corner at its left and an external one at its right end: it starts as late as it can. */
@@ -69,45 +85,29 @@ function inFirst(
 	projections: readonly number[],
 	radii: readonly [number, number],
 	straight: number,
+	reach: number,
+	near: readonly Curve[],
 	clearance: number,
 ): Reverse | null {
 	const read = readChain(corners);
 	if (!read.ok) return null;
 	const chain = read.value;
-	const faces = [0, 1, 2].map((wall) => faceCurve(chain, wall));
+	const clears = (one: Curve) => (face: Curve) =>
+		atLeastApart(one, face) >= clearance || approach(one, face).distance >= clearance;
 	const clear = (at: number): Reverse | null => {
 		const reverse = startingAt(chain, projections, radii, straight, at);
 		if (reverse === null) return null;
-		const stretches = [reverse.before, reverse.between, reverse.after];
-		return faces.every((face) => stretches.every((one) => approach(one, face).distance >= clearance)) ? reverse : null;
+		return [reverse.before, reverse.between, reverse.after].every((one) => near.every(clears(one))) ? reverse : null;
 	};
 	const length = (chain.walls[0] as WallFace).length;
-	const reach = (chain.walls[1] as WallFace).length + 2 * (radii[0] + radii[1]) + straight;
 	const step = Math.min(length, reach) / STEPS;
-	let missed: number | null = null;
 	for (let i = 0; i <= STEPS; i++) {
 		const at = length - i * step;
 		const reverse = clear(at);
-		if (reverse === null) missed = at;
-		else return missed === null ? reverse : limitBetween(clear, at, missed, reverse);
+		if (reverse === null) continue;
+		return i === 0 ? reverse : clear(lastThatHolds((tried) => clear(tried) !== null, at, at + step, HALVINGS));
 	}
 	return null;
-}
-
-function limitBetween(clear: (at: number) => Reverse | null, good: number, bad: number, best: Reverse): Reverse {
-	let yes = good;
-	let no = bad;
-	let found = best;
-	for (let i = 0; i < HALVINGS; i++) {
-		const middle = (yes + no) / 2;
-		const reverse = clear(middle);
-		if (reverse === null) no = middle;
-		else {
-			yes = middle;
-			found = reverse;
-		}
-	}
-	return found;
 }
 
 /**
@@ -157,6 +157,14 @@ function arc(from: Point, heading: number, turn: number, radius: number): Revers
 }
 
 const mirror = ({ x, y }: Point): Point => ({ x: -x, y });
+
+/** A face in the mirror, from its other end: so a bow turns the way it did. */
+function mirrorFace({ from, to, centre, radius, turn }: Curve): Curve {
+	const straight = { from: mirror(to), to: mirror(from) };
+	return centre === undefined || radius === undefined || turn === undefined
+		? straight
+		: { ...straight, centre: mirror(centre), radius, turn };
+}
 
 /** A reverse bend found in the mirror, read from its other end. */
 function unmirror({ footLeft, footRight, before, between, after }: Reverse, left: number, right: number): Reverse {

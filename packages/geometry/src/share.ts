@@ -80,14 +80,7 @@ function fill(row: BendRow): number[] {
 		if (spareAtLeast <= 0) return 0;
 		const bendsOut = (leg > 0 && curved?.has(leg - 1)) || (leg < bends && curved?.has(leg));
 		if (!bendsOut) return spareAtLeast / (spareAtLeast - spareAtGoal);
-		let low = 0;
-		let high = 1;
-		for (let i = 0; i < 60; i++) {
-			const middle = (low + high) / 2;
-			if (taken(leg, middle) <= at(room, leg)) low = middle;
-			else high = middle;
-		}
-		return low;
+		return lastThatHolds((share) => taken(leg, share) <= at(room, leg), 0, 1, HALVINGS);
 	};
 	const enqueue = (leg: number) => {
 		full[leg] = fullAt(leg);
