@@ -1,0 +1,33 @@
+import { distance, type Point } from "@baywright/geometry";
+import type { CandidateReading, SettledBay } from "./settle-bay.ts";
+
+/** Arms of a chord are marked out in whole steps, and no longer than a rule reaches, mm (common practice, no source). */
+const ARM_STEP = 50;
+const LONGEST_ARM = 1000;
+
+/**
+ * Everything that can be read of a bay with tape, bevel and rule, at the kinds' usual deviations: every run, diagonal and angle, at every
+ * corner a chord with the longest arms that both walls have, the rise of every bowed wall. In the order in which a fitter would take them.
+ */
+export function candidateReadings({ corners, network }: SettledBay): CandidateReading[] {
+	const sd: null = null;
+	const runs = corners.slice(1).map((_, wall): CandidateReading => ({ kind: "run", wall, sd }));
+	const diagonals = corners.flatMap((_, from) =>
+		corners.slice(from + 2).map((_, i): CandidateReading => ({ kind: "diagonal", from, to: from + 2 + i, sd })),
+	);
+	const atCorners = corners.slice(1, -1).flatMap((_, i): CandidateReading[] => {
+		const arm = longestArm(corners, i + 1);
+		const angle: CandidateReading = { kind: "angle", corner: i + 1, sd };
+		return arm > 0 ? [{ kind: "chord", corner: i + 1, arm, sd }, angle] : [angle];
+	});
+	const rises = network.parameters.flatMap(({ fixed }, wall): CandidateReading[] =>
+		fixed ? [] : [{ kind: "rise", wall, at: null, sd }],
+	);
+	return [...runs, ...diagonals, ...atCorners, ...rises];
+}
+
+function longestArm(corners: readonly Point[], corner: number): number {
+	const at = corners[corner] as Point;
+	const shortest = Math.min(distance(corners[corner - 1] as Point, at), distance(at, corners[corner + 1] as Point));
+	return Math.min(LONGEST_ARM, Math.floor(shortest / ARM_STEP) * ARM_STEP);
+}
