@@ -15,6 +15,8 @@ export interface BayPlan {
 	/** The fitted centre line; null where it was refused. What follows is then empty. */
 	readonly path: TrackPath | null;
 	readonly corners: readonly CornerSetOut[];
+	/** Where the track is bent along a bowed wall, left to right. */
+	readonly bows: readonly BowSetOut[];
 	/** Facets that a bend leaves out, and how far it stands off where the leg along each would be. */
 	readonly bridged: readonly BridgedFacet[];
 	readonly brackets: readonly Bracket[];
@@ -41,7 +43,7 @@ export interface CornerSetOut {
 	readonly setBack: readonly [left: number | null, right: number | null];
 	/** Length along the bend, mm. */
 	readonly sweep: number;
-	/** Corner to the middle of the bend, mm. */
+	/** Corner to the middle of the bend, mm; where the bend passes several corners, to the nearest point of the track. */
 	readonly cornerGap: number;
 	/** The track springs round a slight turn: nothing is bent. */
 	readonly sprung: boolean;
@@ -50,6 +52,20 @@ export interface CornerSetOut {
 	readonly greatest: number;
 	/** The user set this radius. */
 	readonly chosen: boolean;
+}
+
+/** Track bent along a bowed wall, concentric with its face. */
+export interface BowSetOut {
+	readonly wall: number;
+	/** On the centre line, mm. */
+	readonly radius: number;
+	/** Angle turned through; + away from the room. */
+	readonly turn: Radians;
+	/** Stations of its ends, mm. */
+	readonly from: number;
+	readonly to: number;
+	/** Length along the curve, mm. */
+	readonly sweep: number;
 }
 
 export interface BridgedFacet {
@@ -88,8 +104,10 @@ export interface Mark {
 	readonly kind: MarkKind;
 	readonly fromLeft: number;
 	readonly fromRight: number;
-	/** For a bend mark its corner; for a bracket its index in `brackets`; for a joint its index in `joints`. */
+	/** For a bend mark its first corner, on a bow its wall; for a bracket its index in `brackets`; for a joint its index in `joints`. */
 	readonly of: number;
+	/** A bend mark of a bow. */
+	readonly bow: boolean;
 }
 
 export interface Piece {

@@ -1,5 +1,6 @@
 export type {
 	BayPlan,
+	BowSetOut,
 	Bracket,
 	BracketRole,
 	BridgedFacet,
@@ -13,12 +14,14 @@ export type {
 	StackBack,
 	StockPlan,
 } from "./bay-plan.ts";
+export { type Bent, bentAt } from "./bent-at.ts";
+export { CAUTIONS, type Caution } from "./cautions/cautions.ts";
 export { type CornerCard, cornerCard, type OddCorner, RIGHT_ANGLE_RULE } from "./corner-card.ts";
 export { type FindingCode, severities, severityOf } from "./finding/codes.ts";
 export { type Described, describe, type Wording } from "./finding/describe.ts";
 export type { Finding, Place, Remedy, RemedyAction, Severity } from "./finding/finding.ts";
 export { forJob } from "./finding/for-job.ts";
-export { cornerName, wallName } from "./finding/names.ts";
+export { bendName, cornerName, wallName } from "./finding/names.ts";
 export { type FindingSample, findingSamples, sampleJob } from "./finding/samples.ts";
 export type { Bay, Obstacle, Opening, Wall } from "./job/bay-schema.ts";
 export { applyChange, type Operation } from "./job/change.ts";

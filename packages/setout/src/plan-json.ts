@@ -1,5 +1,6 @@
 import { type Point, type Segment, toDegrees } from "@baywright/geometry";
-import type { BayPlan } from "./bay-plan.ts";
+import type { BayPlan, Mark } from "./bay-plan.ts";
+import { bentAt } from "./bent-at.ts";
 import { describe } from "./finding/describe.ts";
 import type { LengthUnit } from "./job/schema.ts";
 
@@ -21,12 +22,13 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 			sweep,
 			cornerGap,
 		})),
+		bows: plan.bows.map(({ turn, ...bow }) => ({ ...bow, turn: toDegrees(turn) })),
 		bridged: plan.bridged,
 		brackets: plan.brackets.map((bracket) => ({ ...bracket, at: pair(bracket.at) })),
 		joints: plan.joints,
 		pieces: plan.pieces.map((piece) => ({
 			...piece,
-			marks: piece.marks.map(({ kind, fromLeft, fromRight }) => ({ kind, fromLeft, fromRight })),
+			marks: piece.marks.map((mark) => markJson(mark, plan)),
 		})),
 		stock: { buy: plan.stock.buy, cuts: plan.stock.cuts, waste: plan.stock.waste },
 		stackBack: plan.stackBack,
@@ -52,6 +54,16 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 			};
 		}),
 	};
+}
+
+/** A bend mark also says which bend: by the corners that it goes round, or the bowed wall, and its radius. */
+function markJson(mark: Mark, plan: BayPlan) {
+	const { kind, fromLeft, fromRight } = mark;
+	const read = { kind, fromLeft, fromRight };
+	const bent = bentAt(mark, plan);
+	if (bent === null) return read;
+	const { radius, corners, wall } = bent;
+	return { ...read, radius, where: wall === null ? { corners } : { wall } };
 }
 
 function segmentJson(segment: Segment) {

@@ -1,4 +1,4 @@
-import type { FittedTrack } from "@baywright/geometry";
+import { type FittedTrack, LENGTH_SLACK } from "@baywright/geometry";
 import type { BayPlan } from "./bay-plan.ts";
 import { clearGlass, stackBack } from "./curtains/stack-back.ts";
 import { severityOf } from "./finding/codes.ts";
@@ -8,9 +8,11 @@ import { keptForLater } from "./finding/kept-for-later.ts";
 import type { Bay } from "./job/bay-schema.ts";
 import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
+import type { TrackSystem } from "./library/system.ts";
 import { wallFaces } from "./survey/wall-faces.ts";
 import { bridgedFacets } from "./track/bend-spans.ts";
-import { bowsToBend } from "./track/bows-to-bend.ts";
+import { bowFindings } from "./track/bow-findings.ts";
+import { bowsOf, bowsToBend } from "./track/bows-to-bend.ts";
 import { bracketRoom } from "./track/bracket-room.ts";
 import { placeBrackets } from "./track/brackets.ts";
 import { cornersOf } from "./track/corners.ts";
@@ -18,22 +20,50 @@ import { fitBay } from "./track/fit-bay.ts";
 import { fitFinding } from "./track/fit-findings.ts";
 import { inTheWay } from "./track/in-the-way.ts";
 import { placeJoints } from "./track/joints.ts";
+import { overlapOnBend } from "./track/overlap.ts";
 import { cutPieces } from "./track/pieces.ts";
 import { NO_STOCK, planStock } from "./track/plan-stock.ts";
 import { projectionFindings } from "./track/projection-findings.ts";
+import { follow } from "./track/remedies.ts";
+import { remediesFor } from "./track/remedies-for.ts";
+import { whyNoJoint } from "./track/too-long.ts";
 import { heightOf, projectionsOf } from "./track/track-rule.ts";
+import { isRefusal, isWarning, type Trial, trialOn } from "./track/trial.ts";
 import { unusedRadii } from "./track/unused-radii.ts";
 
-/** How long to look for the best stock to buy, in search nodes; left out, until it is proved for all ordinary jobs. */
+/** How hard to work. */
 export interface PlanEffort {
+	/** How long to look for the best stock to buy, in search nodes; left out, until it is proved for all ordinary jobs. */
 	readonly stockNodes?: number;
+	/** How much to try for remedies, in walls planned; 0 = those only that need no trying. */
+	readonly trials?: number;
 }
+
+/** A plan that is only tried: whether its pieces can be cut is known long before what is best to buy. */
+const TRIED: PlanEffort = { stockNodes: 100 };
 
 /**
  * Works out everything for one bay. Pure: the same bay and library give the same plan. What cannot be fitted comes back as
  * findings, with the wall faces drawn all the same; remedy paths start at the bay.
  */
 export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): BayPlan {
+	const plan = draftPlan(bay, library, effort);
+	const trial = trialOn(bay, plan.findings, (changed) => draftPlan(changed, library, TRIED).findings, effort.trials);
+	const findings = [...plan.findings, ...worseThanWalls(bay, plan.findings, trial)];
+	const { chain, system } = plan;
+	const others = library.systems.filter(({ id }) => id !== system.id);
+	const refused = { bay, chain, system, others, findings, trial };
+	return {
+		...plan,
+		findings: findings.map((finding) => {
+			const found = remediesFor(finding, refused);
+			return found.length === 0 ? finding : { ...finding, remedies: [...finding.remedies, ...found] };
+		}),
+	};
+}
+
+/** The plan with such remedies only as need no trying. */
+function draftPlan(bay: Bay, library: Library, effort: PlanEffort): BayPlan {
 	const system = library.systems.find(({ id }) => id === bay.track.system);
 	if (system === undefined) throw new Error(`Broken invariant: no system "${bay.track.system}" in the library.`);
 	const { chain, findings: faces } = wallFaces(bay);
@@ -47,6 +77,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		height,
 		path: null,
 		corners: [],
+		bows: [],
 		bridged: [],
 		brackets: [],
 		joints: [],
@@ -59,10 +90,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 	if (chain === null || faces.length > 0) return refused();
 
 	const fit = fitBay(bay, chain, system);
-	const others = library.systems.filter(({ id }) => id !== system.id);
-	if (!fit.ok) {
-		return refused(...fit.faults.map((fault) => fitFinding(fault, bay, chain, system, others)));
-	}
+	if (!fit.ok) return refused(...fit.faults.map((fault) => fitFinding(fault, bay, chain, system)));
 	const track = fit.value;
 	const room = bracketRoom(bay, system, track, height);
 	const { joints, findings: jointFindings } = placeJoints(bay, system, track, room);
@@ -73,6 +101,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		return cutPieces(track, system, placeJoints(auto, system, track, room).joints, []);
 	};
 	const { stock, findings: stockFindings } = planStock(bay, system, pieces, effort.stockNodes, joinedAnew);
+	const bows = bowsOf(track);
 	const stacks = stackBack(bay, track.path.length);
 	return {
 		id: bay.id,
@@ -82,6 +111,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		height,
 		path: track.path,
 		corners: cornersOf(track),
+		bows,
 		bridged: bridgedFacets(track),
 		brackets,
 		joints,
@@ -91,11 +121,13 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 		glass: clearGlass(bay, track, stacks),
 		findings: gravestFirst([
 			...findings,
-			...smootherFinding(bay, track),
+			...smootherFinding(bay, system, track),
 			...unusedRadii(bay, track),
-			...bowsToBend(track),
-			...inTheWay(bay, system, track, height, others),
-			...stockFindings,
+			...bowsToBend(bows),
+			...bowFindings(system, track, brackets),
+			...overlapOnBend(bay, system, track),
+			...inTheWay(bay, system, track, height),
+			...stockFindings.map((finding) => whyNoJoint(finding, bay, system, track)),
 			...jointFindings,
 			...bracketFindings,
 			...keptForLater(bay, library),
@@ -104,11 +136,24 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 }
 
 /** Where the smoothest track was wanted and none stays inside what the brackets reach, the walls are followed and that is said. */
-function smootherFinding({ track: { follow } }: Bay, { bends }: FittedTrack): Finding[] {
-	const followsWalls = bends.elbows.every(({ limits }) => limits === null);
-	return follow === "smoothest" && followsWalls && bends.elbows.length > 0
-		? [{ code: "no-smoother-track", where: {}, figures: {}, remedies: [] }]
-		: [];
+function smootherFinding(bay: Bay, system: TrackSystem, { chain, bends, path }: FittedTrack): Finding[] {
+	const { track } = bay;
+	if (track.follow === "walls" || bends.elbows.length === 0) return [];
+	if (bends.elbows.some(({ limits }) => limits !== null)) return [];
+	const along = fitBay({ ...bay, track: { ...track, follow: "walls" } }, chain, system);
+	const isSame = along.ok && Math.abs(along.value.path.length - path.length) < LENGTH_SLACK;
+	return isSame ? [{ code: "no-smoother-track", where: {}, figures: {}, remedies: [] }] : [];
+}
+
+/** The smoothest line that has more warnings than the line along the walls would have. */
+function worseThanWalls({ track }: Bay, findings: readonly Finding[], trial: Trial): Finding[] {
+	const smoothest = findings.filter(isWarning).length;
+	const followsWalls = findings.some(({ code }) => code === "no-smoother-track");
+	if (track.follow === "walls" || smoothest === 0 || followsWalls || findings.some(isRefusal)) return [];
+	const { change } = follow("walls");
+	const finding: Finding = { code: "smoothest-is-worse", where: {}, figures: { smoothest }, remedies: [] };
+	const walls = trial.warnings(change);
+	return trial.cures(finding, change) && walls < smoothest ? [{ ...finding, figures: { smoothest, walls } }] : [];
 }
 
 /** Plans every bay; remedy paths start at the job. */

@@ -42,7 +42,7 @@ const cases: Record<FindingCode, Case> = {
 			["225 mm", "22.5 cm", '8 7/8"'],
 		],
 	},
-	"legs-do-not-meet": { remedies: [], says: [["corner 1", "corner 1", "corner 1"]] },
+	"legs-do-not-meet": { remedies: ["same-projection"], says: [["corner 1", "corner 1", "corner 1"]] },
 	"no-room-round-corner": {
 		remedies: ["set-projection", "use-system", "end-at-corner"],
 		says: [
@@ -67,7 +67,7 @@ const cases: Record<FindingCode, Case> = {
 		],
 	},
 	"end-off-wall": { remedies: ["track-to-end-of-bay"], says: [["1524 mm", "152.4 cm", '60"']] },
-	"ends-reversed": { remedies: ["track-to-end-of-bay"], says: [["right", "right", "right"]] },
+	"ends-reversed": { remedies: ["swap-ends"], says: [["right", "right", "right"]] },
 	"radius-below-least": {
 		remedies: ["set-radius", "release-radius"],
 		says: [
@@ -89,8 +89,22 @@ const cases: Record<FindingCode, Case> = {
 			["610 mm", "61.0 cm", '24"'],
 		],
 	},
-	"track-too-near-wall": { remedies: [], says: [["12.7 mm", "1.27 cm", '1/2"']] },
-	"track-crosses-itself": { remedies: [], says: [["track", "track", "track"]] },
+	"end-too-near-corner": {
+		remedies: ["move-end"],
+		says: [
+			["230 mm", "23.0 cm", '9 1/16"'],
+			["405 mm", "40.5 cm", '15 15/16"'],
+		],
+	},
+	"track-too-short": {
+		remedies: ["move-end", "track-to-end-of-bay"],
+		says: [
+			["152 mm", "15.2 cm", '6"'],
+			["200 mm", "20.0 cm", '7 7/8"'],
+		],
+	},
+	"track-too-near-wall": { remedies: ["move-end"], says: [["12.7 mm", "1.27 cm", '1/2"']] },
+	"track-crosses-itself": { remedies: ["move-end", "use-system"], says: [["track", "track", "track"]] },
 	"obstacle-in-the-way": { remedies: ["set-projection"], says: [["127 mm", "12.7 cm", '5"']] },
 	"piece-longer-than-stock": {
 		remedies: ["joints-auto"],
@@ -116,8 +130,35 @@ const cases: Record<FindingCode, Case> = {
 			["380 mm", "38.0 cm", '14 15/16"'],
 		],
 	},
+	"brackets-on-tight-bow": {
+		remedies: ["set-projection", "use-system"],
+		says: [
+			["1524 mm", "152.4 cm", '60"'],
+			["508 mm", "50.8 cm", '20"'],
+		],
+	},
+	"straight-beside-bow-short": {
+		remedies: [],
+		says: [
+			["25.4 mm", "2.54 cm", '1"'],
+			["38 mm", "3.8 cm", '1 1/2"'],
+		],
+	},
+	// End hardware of 100 on a radius of (1250² + 700²)/1400 − 40 = 1426: 100²/(8·1426) = 0.9 off the curve.
+	"end-on-bow": {
+		remedies: [],
+		says: [
+			["100 mm", "10.0 cm", '3 15/16"'],
+			["0.9 mm", "0.09 cm", '1/16"'],
+		],
+	},
+	"overlap-on-bend": { remedies: ["draw-to-one-side"], says: [["200 mm", "20.0 cm", '7 7/8"']] },
 	"bow-to-be-bent": { remedies: [], says: [["radius 5243 mm", "radius 524.3 cm", "radius 206"]] },
-	"no-smoother-track": { remedies: [], says: [["follows the walls", "follows the walls", "follows the walls"]] },
+	"no-smoother-track": {
+		remedies: ["follow-walls"],
+		says: [["follows the walls", "follows the walls", "follows the walls"]],
+	},
+	"smoothest-is-worse": { remedies: ["follow-walls"], says: [["one warning", "one warning", "one warning"]] },
 	"stock-not-proved-best": { remedies: [], says: [[" mm", " cm", '"']] },
 	"kept-for-later": { remedies: [], says: [["readings, ceiling", "readings, ceiling", "readings, ceiling"]] },
 };

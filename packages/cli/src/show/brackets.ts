@@ -34,10 +34,17 @@ export function bracketsText(plan: BayPlan, { figure }: Lengths): string[] {
 	];
 	return section("Brackets", [
 		...table(columns, rows),
-		...wrap("Tape along the wall face from the corner at either end of that wall; both readings give the same place.", {
-			indent: "  ",
-		}),
+		...wrap(
+			`Tape along the wall face from the corner at either end of that wall; both readings give the same place.${onCurves(plan)}`,
+			{ indent: "  " },
+		),
 	]);
+}
+
+/** On a bowed wall a tape follows the face, which a run from corner to corner does not. */
+function onCurves({ bows, projections }: BayPlan): string {
+	const walls = bows.map(({ wall }) => `the ${wallName(wall, projections.length)}`);
+	return walls.length === 0 ? "" : ` On ${walls.join(" and ")} hold the tape along the curve of the face.`;
 }
 
 export function jointsText(plan: BayPlan, { figure }: Lengths): string[] {

@@ -24,8 +24,7 @@ export function cornersText(plan: BayPlan, { figure }: Lengths): string[] {
 	return section("Corners", [
 		...table(columns, rows),
 		...wrap(
-			"Radius and sweep along the centre line; set-back along the wall face, from the corner to where the bend starts; " +
-				"corner gap from the corner to the middle of the bend.",
+			`Radius and sweep along the centre line; set-back along the wall face${plan.bows.length > 0 ? " (on a bowed wall along the curve)" : ""}, from the corner to where the bend starts; corner gap from the corner to the middle of the bend${plan.bridged.length > 0 ? ", or to the nearest point of one bend past several corners" : ""}.`,
 			{ indent: "  " },
 		),
 		...bridgedText(plan, figure),

@@ -1,6 +1,7 @@
 import type { Bay, BayPlan, Job } from "@baywright/setout";
 import { plain } from "../text/plain.ts";
 import { columnsOf, PAGE, wrap } from "../text/wrap.ts";
+import { bowsText } from "./bows.ts";
 import { bracketsText, jointsText } from "./brackets.ts";
 import { cornersText } from "./corners.ts";
 import { curtainsText } from "./curtains.ts";
@@ -46,6 +47,7 @@ function bayText(plan: BayPlan, job: Job, lengths: Lengths): string[] {
 		...wrap(verdict(plan), { indent: "  " }),
 		...(plan.findings.length === 0 ? [] : section("Findings", findingsText(plan, lengths.unit))),
 		...cornersText(plan, lengths),
+		...bowsText(plan, lengths),
 		...piecesText(plan, lengths),
 		...stockText(plan, lengths),
 		...bracketsText(plan, lengths),

@@ -1,4 +1,4 @@
-import { type BayPlan, cornerName, type Mark, type MarkKind, type Piece } from "@baywright/setout";
+import { type BayPlan, bendName, bentAt, type Mark, type MarkKind, type Piece, wallName } from "@baywright/setout";
 import { figures, table, words } from "../text/table.ts";
 import type { Lengths } from "./lengths.ts";
 import { section } from "./section.ts";
@@ -9,11 +9,7 @@ export function piecesText(plan: BayPlan, lengths: Lengths): string[] {
 }
 
 function pieceText(piece: Piece, plan: BayPlan, { fine, figure }: Lengths): string[] {
-	const rows = piece.marks.map((mark) => [
-		markName(mark, plan.projections.length),
-		figure(mark.fromLeft),
-		figure(mark.fromRight),
-	]);
+	const rows = piece.marks.map((mark) => [markName(mark, plan, figure), figure(mark.fromLeft), figure(mark.fromRight)]);
 	return section(`Piece ${piece.name}: CUT ${fine(piece.cutLength)}   ${uncertainty(piece, fine)}`, [
 		`  Finished length ${fine(piece.finishedLength)}${takeUp(piece, fine)}`,
 		"  Marks on the strip, taped from this piece's own cut ends",
@@ -32,14 +28,23 @@ function takeUp({ finishedLength, cutLength }: Piece, fine: Lengths["fine"]): st
 	return taken === 0 ? "" : `, of which end hardware makes up ${fine(taken)}`;
 }
 
-const BEND_MARKS: Readonly<Record<Exclude<MarkKind, "bracket" | "joint">, string>> = {
+type BendMark = Exclude<MarkKind, "bracket" | "joint">;
+
+const BEND_MARKS: Readonly<Record<BendMark, string>> = {
 	"bend-start": "bend starts",
 	"bend-middle": "middle of bend",
 	"bend-end": "bend ends",
 };
 
-function markName({ kind, of }: Mark, walls: number): string {
+function markName(mark: Mark, plan: BayPlan, figure: Lengths["figure"]): string {
+	const { kind, of } = mark;
 	if (kind === "bracket") return `bracket ${of + 1}`;
 	if (kind === "joint") return `joint ${of + 1}`;
-	return `${BEND_MARKS[kind]}, ${cornerName(of, walls)}`;
+	const bent = bentAt(mark, plan);
+	const walls = plan.projections.length;
+	if (bent === null || bent.wall === null) return `${BEND_MARKS[kind]}, ${bendName(bent?.corners ?? [of], walls)}`;
+	return `${bowMark(kind, wallName(bent.wall, walls))}, R ${figure(bent.radius)}`;
 }
+
+const bowMark = (kind: BendMark, wall: string): string =>
+	kind === "bend-middle" ? `middle of bow, ${wall}` : `bow of ${wall} ${kind === "bend-start" ? "starts" : "ends"}`;

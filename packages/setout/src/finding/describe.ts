@@ -2,7 +2,7 @@ import { formatAngle, formatLength } from "../job/length-text.ts";
 import type { LengthUnit } from "../job/schema.ts";
 import { severityOf } from "./codes.ts";
 import type { Finding, Remedy, Severity } from "./finding.ts";
-import { cornerName, wallName } from "./names.ts";
+import { bendName, cornerName, wallName } from "./names.ts";
 import { remedyLabel } from "./remedy-label.ts";
 
 /** A finding in words and units. */
@@ -38,6 +38,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 	const angle = (name: string) => formatAngle(Number(figures[name]));
 	const corner = cornerName(where.corner ?? 0, walls);
 	const wall = wallName(where.wall ?? 0, walls);
+	const bend = bendName([where.corner ?? 0, Number(figures.last ?? where.corner ?? 0)], walls);
 	switch (code) {
 		case "too-few-corners":
 			return ["No wall yet", `A bay needs at least two corners; this one has ${figures.count}.`];
@@ -51,7 +52,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "corner-folded":
 			return [
 				"Corner folded back",
-				`${capital(corner)} has a room angle of ${angle("angle")}; it must be between 20° and 340°.`,
+				`${capital(corner)} has a room angle of ${angle("angle")}; it must be between 20° and 340°${figures.bow === undefined ? "" : `, and without the bow of the ${wallName(Number(figures.bow), walls)} is ${angle("straight")}`}.`,
 			];
 		case "walls-cross":
 			return ["Walls cross", `The ${wall} and the ${wallName(Number(figures.other), walls)} cross each other.`];
@@ -74,8 +75,8 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			return [
 				"No room round the corner",
 				Number(figures.greatest) > 0
-					? `Round ${corner} a bend may have radius ${wholeMillimetres(figures, "greatest", unit)} at the most to keep ${length("clearance")} from it; this track needs ${length("radius")}, and for that a projection of ${roundedUp(figures, "needed", unit)}.`
-					: `Round ${corner} no bend keeps ${length("clearance")} from it; radius ${length("radius")} needs a projection of ${roundedUp(figures, "needed", unit)}.`,
+					? `Round ${bend} a bend may have radius ${wholeMillimetres(figures, "greatest", unit)} at the most to keep ${length("clearance")} from it; this track needs ${length("radius")}${projectionNeeded(figures, unit)}.`
+					: `Round ${bend} no bend keeps ${length("clearance")} from it; this track needs radius ${length("radius")}${projectionNeeded(figures, unit)}.`,
 			];
 		case "projection-out-of-range":
 			return [
@@ -107,7 +108,17 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "leg-too-short":
 			return [
 				"Wall too short for its bends",
-				`The ${wall} is ${length("wallLength")} long; at the tightest bends this track makes it would have to be ${length("neededWall")}, ${length("short")} more.`,
+				`The ${wall} is ${length("wallLength")} long; for bends at its own corners, at the tightest this track makes, it would have to be ${length("neededWall")}, ${length("short")} more.`,
+			];
+		case "end-too-near-corner":
+			return [
+				`${capital(`${where.end} end of the track`)} too near ${corner}`,
+				`The ${where.end} end of the track is ${length("fromCorner")} from ${corner} along the ${wall}; for its end hardware and the tightest bend this track makes it must be ${roundedUp(figures, "needed", unit)} from it.`,
+			];
+		case "track-too-short":
+			return [
+				"Track too short",
+				`The track along the ${wall} is ${length("length")} long; its end hardware alone takes ${length("needed")}.`,
 			];
 		case "track-too-near-wall":
 			return [
@@ -126,7 +137,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "piece-longer-than-stock":
 			return [
 				"Piece longer than any stock",
-				`Piece ${where.piece} is cut at ${length("length")}; the longest stock is ${length("longest")}.`,
+				`Piece ${where.piece} is cut at ${length("length")}; the longest stock is ${length("longest")}${noJoint(figures, walls)}.`,
 			];
 		case "piece-too-short":
 			return [
@@ -145,7 +156,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "joint-badly-placed":
 			return [
 				"Joint where none should be",
-				`The joint on the ${wall} is nearer than ${length("clear")} to a bend, or where no bracket can go.`,
+				`The joint on the ${wall} is nearer than ${length("clear")} to a bend or a bow, or where no bracket can go.`,
 			];
 		case "pin-off-track":
 			return ["Bracket off the track", `The bracket pinned at ${length("at")} along the ${wall} is not on the track.`];
@@ -162,7 +173,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "brackets-too-far-across-bend":
 			return [
 				"Brackets too far apart round a bend",
-				`Round ${corner} the brackets are ${length("gap")} apart along the track; this system allows ${length("limit")}.`,
+				`${where.corner === undefined ? `Along the bow of the ${wall}` : `Round ${bend}`} the brackets are ${length("gap")} apart along the track; this system allows ${length("limit")}.`,
 			];
 		case "bracket-out-of-reach":
 			return [
@@ -174,6 +185,26 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 				"Brackets too far apart",
 				`On the ${wall} ${length("gap")} of track hangs between two brackets; this system allows ${length("limit")}.`,
 			];
+		case "brackets-on-tight-bow":
+			return [
+				"Brackets on a tight bow",
+				`The bow of the ${wall}, radius ${length("radius")}, holds ${figures.count} ${figures.count === 1 ? "bracket" : "brackets"}, though this system's ${figures.least === undefined ? "go on no bend" : `go on none under ${length("least")}`}: with none there ${length("gap")} of track would hang free, and it allows ${length("limit")}.`,
+			];
+		case "straight-beside-bow-short":
+			return [
+				"Too little straight beside a bow",
+				`Beside the bow the track runs straight for ${fine("length")} along the ${wall}; what is beside it needs ${length("needed")}.`,
+			];
+		case "end-on-bow":
+			return [
+				"Track ends on a bow",
+				`The ${where.end} end of the track lies on the bow of the ${wall}, radius ${length("radius")}; the end hardware takes ${length("straight")} of straight track, which would stand ${fine("off")} off the curve there.`,
+			];
+		case "overlap-on-bend":
+			return [
+				"Curtains meet on a bend",
+				`The pair meets in the middle of the track, ${length("at")} from its finished left end, and needs ${length("straight")} of straight track there; the track bends to radius ${length("radius")} ${where.corner === undefined ? `along the ${wall}` : `round ${bend}`}.`,
+			];
 		case "bow-to-be-bent":
 			return [
 				"Track bent along a bowed wall",
@@ -182,7 +213,12 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "no-smoother-track":
 			return [
 				"No smoother track",
-				"No smoother track with its legs at the usual projection stays inside what the brackets reach; this one follows the walls.",
+				"No smoother track stays inside what the brackets reach; this one follows the walls.",
+			];
+		case "smoothest-is-worse":
+			return [
+				"Smoothest line no better",
+				`On the smoothest line this track has ${countOf(figures.smoothest, "warning")}; along the walls it would have ${countOf(figures.walls, "warning")}.`,
 			];
 		case "stock-not-proved-best":
 			return [
@@ -203,6 +239,23 @@ function notUsed(why: string): string {
 	if (why === "slight") return "the track springs round so slight a turn and nothing is bent there";
 	if (why === "reverse") return "the track passes there in a reverse bend at its least radii";
 	return "the track does not go round it";
+}
+
+/** The projection that would do, where one figure says it. */
+const projectionNeeded = (figures: Finding["figures"], unit: LengthUnit): string =>
+	figures.needed === undefined ? "" : `, and for that a projection of ${roundedUp(figures, "needed", unit)}`;
+
+/** Why there is no joint in a piece that is too long. */
+function noJoint({ why, wall }: Finding["figures"], walls: number): string {
+	if (why === "bow")
+		return `, and no joint can be made along the bow of the ${wallName(Number(wall), walls)}, where the track has no straight`;
+	if (why === "no-joints") return ", and this system has no joints";
+	return why === "no-place" ? ", and there is no place for a joint in it" : "";
+}
+
+function countOf(count: unknown, of: string): string {
+	if (count === 0) return "none";
+	return count === 1 ? `one ${of}` : `${count} ${of}s`;
 }
 
 /** A least figure must not be rounded down. */

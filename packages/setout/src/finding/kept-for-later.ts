@@ -9,7 +9,7 @@ export function keptForLater(bay: Bay, { cloths, prices }: Library): Finding[] {
 		["readings", bay.readings.some(({ kind }) => kind !== "rise")],
 		["curtains", bay.curtains.length > 0],
 		["makeUp", makeUp.overlap !== 100 || makeUp.returns !== 0 || makeUp.ease !== 0],
-		["fitted", fitted.brackets.length + fitted.spans.length + fitted.cut.length + fitted.done.length > 0],
+		["fitted", fitted.spans.length + fitted.cut.length > 0 || fitted.brackets.some(isElsewhere)],
 		["ceiling", bay.ceiling !== null],
 		["surface", bay.ceilingSurface !== "unknown" || bay.walls.some(({ surface }) => surface !== "unknown")],
 		["cloths", cloths.length > 0],
@@ -26,3 +26,7 @@ export function keptForLater(bay: Bay, { cloths, prices }: Library): Finding[] {
 		},
 	];
 }
+
+/** Fitted otherwise than planned; one that only records that it was done as planned asks nothing of the plan. */
+const isElsewhere = ({ planned, at, projection }: Bay["fitted"]["brackets"][number]): boolean =>
+	projection !== null || (planned !== null && planned !== at);

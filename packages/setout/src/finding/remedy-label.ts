@@ -10,21 +10,36 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 	const wall = wallName(Number(figures.wall), walls);
 	switch (action) {
 		case "track-to-end-of-bay":
-			return "Run to the end of the bay";
+			if (figures.end === undefined) return "Run from end to end of the bay";
+			return figures.end === "left" ? "Start at the end of the bay" : "Run to the end of the bay";
+		case "move-end":
+			return `${figures.end === "left" ? "Start" : "End"} at ${length("at")} along the ${wall}`;
+		case "swap-ends":
+			return "Swap the ends";
 		case "set-wall-projection":
 			return `Projection ${length("projection")} on the ${wall}`;
+		case "set-projection-either-side":
+			return `Projection ${length("projection")} either side of ${corner}`;
+		case "same-projection":
+			return "The same projection on every wall";
 		case "set-projection":
 			return `Projection ${length("projection")}`;
 		case "set-rise":
 			return `Rise ${length("rise")} on the ${wall}`;
 		case "end-at-corner":
-			return `End the track at ${corner}`;
+			return `${figures.end === "left" ? "Start" : "End"} the track at ${corner}`;
 		case "follow-smoothest":
 			return "Take the smoothest line";
+		case "draw-to-one-side":
+			return "Draw one curtain to the left";
+		case "follow-walls":
+			return "Follow the walls";
 		case "set-radius":
 			return `Radius ${length("radius")} at ${corner}`;
 		case "release-radius":
 			return `Fit the radius at ${corner}`;
+		case "release-two-radii":
+			return `Fit the radii at ${corner} and ${cornerName(Number(figures.other), walls)}`;
 		case "release-all-radii":
 			return "Fit all radii";
 		case "use-system":

@@ -124,6 +124,8 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 			],
 		},
 	},
+	"end-too-near-corner": { bay: { track: { start: { wall: 0, at: 1270 } } } },
+	"track-too-short": { bay: { track: { start: { wall: 1, at: 1000 }, end: { wall: 1, at: 1152.4 } } } },
 	"track-too-near-wall": { bay: { track: { start: { wall: 1, at: 12.7 } } } },
 	"track-crosses-itself": {
 		// The last wall stops short of the first one, but the track along it runs on past the track along the first.
@@ -200,8 +202,49 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 		},
 	},
 	"bracket-gap-too-wide": { bay: { walls: [{}, { noDrill: [[1000, 1508]] }] } },
+	"brackets-on-tight-bow": {
+		// Chord 2500 and rise 600: face of radius 1602, so the track along it has 1512 at a projection of 90, and 1524 at 78.
+		bay: { walls: [{}, { rise: 600 }, {}], track: { system: "own", projection: 90 } },
+		system: { ...OWN, bracket: { maxSpacing: 400, acrossBendMax: 508, carryRadius: 1524 } },
+	},
+	"straight-beside-bow-short": {
+		// Chord 800 and rise 200: the bow starts at 53.13° to its chord, the way that the first wall runs.
+		bay: {
+			corners: [
+				[-300, -400],
+				[0, 0],
+				[800, 0],
+			],
+			walls: [{}, { rise: 200 }],
+			track: { system: "own", start: { wall: 0, at: 474.6 } },
+		},
+		system: { ...OWN, straightBesideBend: 38.1 },
+	},
+	"end-on-bow": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2500, 0],
+			],
+			walls: [{ rise: 700 }],
+		},
+	},
+	"overlap-on-bend": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 1500],
+				[1500, 1500],
+			],
+		},
+	},
 	"bow-to-be-bent": { bay: { walls: [{}, { rise: 150 }, {}] } },
 	"no-smoother-track": { bay: { walls: [{ rise: 50 }, { rise: 50 }, { rise: 50 }], track: { follow: "smoothest" } } },
+	"smoothest-is-worse": {
+		// The wider bend ends where the wall takes no hole, so that the bracket beside it has no place.
+		bay: { walls: [{}, { noDrill: [[220, 600]] }], track: { system: "own", follow: "smoothest" } },
+		system: { ...OWN, preferredRadius: 100, bracket: { maxSpacing: 800 } },
+	},
 	"stock-not-proved-best": {
 		bay: {
 			corners: [

@@ -1,12 +1,13 @@
 import {
 	type ChainFault,
 	type Crossing,
+	distance,
 	type Point,
 	readChain,
 	type WallChain,
 	wallCrossings,
 } from "@baywright/geometry";
-import type { Finding, Remedy } from "../finding/finding.ts";
+import type { Finding } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import { risesOf } from "./rise.ts";
 
@@ -19,12 +20,13 @@ export interface WallFaces {
 /** The bay's wall faces, corners as drawn and bows as taped where they are, or why they are no bay. */
 export function wallFaces(bay: Bay): WallFaces {
 	const points = bay.corners.map(([x, y]): Point => ({ x, y }));
-	const read = readChain(points, risesOf(bay));
-	if (!read.ok) return { chain: null, findings: read.faults.map(chainFinding) };
+	const rises = risesOf(bay);
+	const read = readChain(points, rises);
+	if (!read.ok) return { chain: null, findings: read.faults.map((fault) => chainFinding(fault, points, rises)) };
 	return { chain: read.value, findings: wallCrossings(read.value).map(crossingFinding) };
 }
 
-function chainFinding(fault: ChainFault): Finding {
+function chainFinding(fault: ChainFault, points: readonly Point[], rises: readonly number[]): Finding {
 	const of = (code: Finding["code"], where: Finding["where"], figures: Finding["figures"]) => ({
 		code,
 		where,
@@ -39,25 +41,31 @@ function chainFinding(fault: ChainFault): Finding {
 		case "wall-too-short":
 			return of("wall-too-short", { wall: fault.wall }, { length: fault.length });
 		case "bow-too-deep":
-			return {
-				code: "bow-too-deep",
-				where: { wall: fault.wall },
-				figures: { rise: fault.rise, greatest: fault.greatest },
-				remedies: [flatterBow(fault.wall, fault.rise, fault.greatest)],
-			};
+			return of("bow-too-deep", { wall: fault.wall }, { rise: fault.rise, greatest: fault.greatest });
 		case "corner-folded":
-			return of("corner-folded", { corner: fault.corner }, { angle: fault.angle });
+			return of(
+				"corner-folded",
+				{ corner: fault.corner },
+				{ angle: fault.angle, ...bowThatFolds(fault.corner, fault.angle, points, rises) },
+			);
 	}
 }
 
-const flatterBow = (wall: number, rise: number, greatest: number): Remedy => {
-	const value = Math.sign(rise) * Math.floor(greatest);
-	return {
-		action: "set-rise",
-		figures: { wall, rise: value },
-		change: [{ op: "replace", path: `/walls/${wall}/rise`, value }],
-	};
-};
+/** Room angles of a corner that is not folded back, degrees. */
+const UNFOLDED = [20, 340] as const;
+
+/** The bow without which a corner would not be folded back, and the room angle that it would then have; nothing where no one bow is to blame. */
+function bowThatFolds(corner: number, angle: number, points: readonly Point[], rises: readonly number[]) {
+	const straightened = [corner - 1, corner].map((wall) => {
+		const chord = distance(points[wall] as Point, points[wall + 1] as Point);
+		// A bow takes half of its own angle, 4·atan(2h/c), off the turn at each of its ends; one into the room adds it.
+		const turn = (Math.atan((2 * (rises[wall] ?? 0)) / chord) * 360) / Math.PI;
+		return { bow: wall, straight: angle - turn };
+	});
+	const fromFold = ({ straight }: { straight: number }) => Math.min(straight - UNFOLDED[0], UNFOLDED[1] - straight);
+	const best = straightened.reduce((a, b) => (fromFold(b) > fromFold(a) ? b : a));
+	return fromFold(best) > 0 && (rises[best.bow] ?? 0) !== 0 ? best : {};
+}
 
 const crossingFinding = ({ first, second, at }: Crossing): Finding => ({
 	code: "walls-cross",

@@ -1,16 +1,14 @@
+import type { Segment } from "@baywright/geometry";
 import type { Joint } from "../bay-plan.ts";
 import type { TrackSystem } from "../library/system.ts";
-import type { BendSpan } from "./bend-spans.ts";
+import { type BendSpan, besideBend, type LadenBow } from "./bend-spans.ts";
 import type { Need } from "./placed.ts";
 
 /** Beside each end of every bend that carries none; on a straight too short for two, one in its middle serves both bends. */
-export function besideBends(
-	bends: readonly BendSpan[],
-	{ bracket, straightBesideBend }: TrackSystem,
-	length: number,
-): Need[] {
+export function besideBends(bends: readonly BendSpan[], system: TrackSystem, length: number): Need[] {
+	const { bracket } = system;
 	const half = bracket.width / 2;
-	const off = Math.max(half, straightBesideBend / 2);
+	const off = besideBend(system);
 	const needs: Need[] = [];
 	bends.forEach((bend, i) => {
 		const from = i === 0 ? 0 : endOf(bends[i - 1] as BendSpan);
@@ -37,6 +35,42 @@ export function besideBends(
 			});
 	});
 	return needs;
+}
+
+/** On the straight at either end of a tight bow that carries brackets itself, where one is long enough to take one. */
+export function besideBows(laden: readonly LadenBow[], system: TrackSystem, segments: readonly Segment[]): Need[] {
+	const { besideBendMax, width } = system.bracket;
+	const half = width / 2;
+	const off = besideBend(system);
+	return laden.flatMap(({ bow }): Need[] => {
+		const at = segments.indexOf(bow);
+		const [before, after] = [segments[at - 1], segments[at + 1]];
+		const takes = (segment: Segment | undefined): segment is Segment =>
+			segment?.kind === "straight" && !segment.crosses && segment.length >= off + half;
+		const needs: Need[] = [];
+		if (takes(before)) {
+			const high = bow.start - half;
+			needs.push({
+				role: "bend",
+				wanted: bow.start - off,
+				low: Math.max(bow.start - besideBendMax, before.start),
+				high,
+				straight: { low: before.start, high },
+			});
+		}
+		if (takes(after)) {
+			const low = after.start + half;
+			const to = after.start + after.length;
+			needs.push({
+				role: "bend",
+				wanted: after.start + off,
+				low,
+				high: Math.min(after.start + besideBendMax, to),
+				straight: { low, high: to },
+			});
+		}
+		return needs;
+	});
 }
 
 const endOf = ({ start, length }: BendSpan): number => start + length;

@@ -1,7 +1,7 @@
 import { type FittedTrack, SLIGHT_TURN, stationSquareOff } from "@baywright/geometry";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
-import { bendsWithoutBrackets } from "./bend-spans.ts";
+import { carryingOf } from "./bend-spans.ts";
 import { type Interval, subtract } from "./spread.ts";
 
 /** No drill reaches nearer than this to an internal corner, mm (common practice, no source). */
@@ -29,7 +29,7 @@ export function bracketRoom(bay: Bay, system: TrackSystem, track: FittedTrack, h
 
 function bendStretches(track: FittedTrack, system: TrackSystem): Interval[] {
 	const half = system.bracket.width / 2;
-	return bendsWithoutBrackets(track, system).map(({ start, length }) => [start - half, start + length + half]);
+	return carryingOf(track, system).bare.map(({ start, length }) => [start - half, start + length + half]);
 }
 
 /** Round every corner beside the track, those beyond its ends included: no drill reaches into one, and the wall breaks out at the other. */

@@ -11,8 +11,8 @@ import type { Bracket, BracketRole, Joint } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
-import { type BendSpan, bendsWithoutBrackets } from "./bend-spans.ts";
-import { besideBends, besideJoints, nearEnds } from "./bracket-needs.ts";
+import { type BendSpan, carryingOf } from "./bend-spans.ts";
+import { besideBends, besideBows, besideJoints, nearEnds } from "./bracket-needs.ts";
 import { insert, isMet, type Need, type Placed, placeFor } from "./placed.ts";
 import { fillSpan, type Interval, nearestAllowed } from "./spread.ts";
 import { isInRoom, wholePlace } from "./whole-place.ts";
@@ -26,7 +26,7 @@ export interface BracketPlan {
 const SLACK = 1e-6;
 
 /**
- * Sets out the brackets: the user's pins, one at each joint, one beside each end of every made bend, one near each end of the
+ * Sets out the brackets: the user's pins, one at each joint, one beside each end of every made bend and tight bow, one near each end of the
  * track and one either side of a joint, each serving wherever it already meets another's need; then the fewest more that leave
  * no gap over the system's spacing, as even as can be. Where that cannot be, a finding says so and the rest is placed all the same.
  */
@@ -41,9 +41,10 @@ export function placeBrackets(
 	const row: Placed[] = [];
 	for (const placed of pins(bay, system, track, room, findings)) insert(row, placed);
 	for (const { station } of joints) insert(row, { station, role: "joint" });
-	const bends = bendsWithoutBrackets(track, system);
-	const { length } = track.path;
+	const { bare: bends, laden } = carryingOf(track, system);
+	const { length, segments } = track.path;
 	meet(besideBends(bends, system, length), (role) => role !== "bend", row, system, track, room, findings);
+	meet(besideBows(laden, system, segments), () => true, row, system, track, room, findings);
 	meet([...nearEnds(system, length), ...besideJoints(system, joints)], () => true, row, system, track, room, findings);
 	const all = fillBetween(row, bends, system, track, room, findings);
 	const brackets = all.map((bracket) => taped(track, bracket));
@@ -156,8 +157,8 @@ function fillBetween(
 			if (limit !== null && first - last > limit + SLACK)
 				findings.push({
 					code: "brackets-too-far-across-bend",
-					where: { corner: across.corners[0] as number, station: across.start + across.length / 2 },
-					figures: { gap: first - last, limit },
+					where: { ...placeOf(across), station: across.start + across.length / 2 },
+					figures: { gap: first - last, limit, ...lastCorner(across.corners) },
 					remedies: [],
 				});
 		}
@@ -165,6 +166,13 @@ function fillBetween(
 	}
 	return all;
 }
+
+/** A stretch of bend is told by its first corner, a bow without one by its wall. */
+const placeOf = ({ corners, walls }: BendSpan) =>
+	corners.length > 0 ? { corner: corners[0] as number } : { wall: walls[0] as number };
+
+/** Where a bend goes round several corners, the last of them. */
+const lastCorner = (corners: readonly number[]) => (corners.length > 1 ? { last: corners.at(-1) as number } : {});
 
 /** Brackets on a bend that bridges facets stand nearer to the wall or further off than the legs do. */
 function outOfReach(brackets: readonly Bracket[], { projection: { min, max } }: TrackSystem): Finding[] {

@@ -5,7 +5,9 @@ import {
 	type Elbow,
 	type FittedTrack,
 	footOnFace,
+	goesStraightPast,
 	greatestRadius,
+	nearestStation,
 	type Point,
 	pointAt,
 	type Radians,
@@ -21,6 +23,7 @@ export function cornersOf(track: FittedTrack): CornerSetOut[] {
 
 function cornersOfBend(track: FittedTrack, elbow: Elbow, bend: number): CornerSetOut[] {
 	const { chain, bends, path } = track;
+	if (goesStraightPast(elbow)) return [];
 	const chosen = bends.set.has(bend);
 	const sprung = bends.sprung.has(bend);
 	const angle = (corner: number) => radians(Math.PI - (chain.turns[corner] as number));
@@ -71,7 +74,7 @@ function cornersOfBend(track: FittedTrack, elbow: Elbow, bend: number): CornerSe
 			i === corners.length - 1 ? rightSetBack(track, elbow, segment) : null,
 		],
 		sweep: segment.length,
-		cornerGap: corners.length === 1 ? closedGap(track, elbow, segment) : gapAt(track, segment, corner),
+		cornerGap: corners.length === 1 ? closedGap(track, elbow, segment) : nearestGap(track, bend, corner),
 		...limits,
 	}));
 }
@@ -92,6 +95,13 @@ function closedGap(track: FittedTrack, elbow: Elbow, segment: Bend): number {
 	const turn = chain.turns[elbow.first] as Radians;
 	return cornerBend(turn, projections[elbow.left] as number, projections[elbow.right] as number, segment.radius)
 		.cornerGap;
+}
+
+/** The middle of a bend past several corners is far from most of them: from each, what a tape reads to the track in front of it. */
+function nearestGap({ chain, path, bendOf }: FittedTrack, bend: number, corner: number): number {
+	const at = bendOf[bend] as number;
+	const segments = path.segments.slice(Math.max(0, at - 1), at + 2);
+	return nearestStation({ segments, length: path.length }, chain.corners[corner] as Point)?.distance ?? 0;
 }
 
 function gapAt({ chain, path }: FittedTrack, { start, length }: Bend, corner: number): number {

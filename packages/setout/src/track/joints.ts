@@ -3,7 +3,7 @@ import type { Joint } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
-import { madeBends } from "./bend-spans.ts";
+import { bowsIn, madeBends } from "./bend-spans.ts";
 import { type Interval, nearestAllowed, subtract } from "./intervals.ts";
 import { middleOfGlass } from "./opening-stations.ts";
 import { isInRoom, wholePlace } from "./whole-place.ts";
@@ -52,20 +52,19 @@ const jointAt =
 		return { station, wall, at };
 	};
 
-/** Straights, clear of made bends, where a bracket can go too. */
+/** Straights, clear of made bends and bows, where a bracket can go too. */
 function jointRoom(
 	track: FittedTrack,
 	{ joint, endTakeUp, bracket }: TrackSystem,
 	bracketRoom: readonly Interval[],
 ): Interval[] {
-	const { segments, length } = track.path;
+	const { length } = track.path;
 	const clear = joint?.clearOfBend ?? 0;
 	const least = endTakeUp + bracket.width;
-	const bends = madeBends(track).map((bend): Interval => [bend.start - clear, bend.start + bend.length + clear]);
-	const bows = segments
-		.filter(({ kind }) => kind === "bow")
-		.map((bow): Interval => [bow.start, bow.start + bow.length]);
-	return subtract(bracketRoom, [...bends, ...bows, [0, least], [length - least, length]]);
+	const bends = [...madeBends(track), ...bowsIn(track)].map(
+		({ start, length: long }): Interval => [start - clear, start + long + clear],
+	);
+	return subtract(bracketRoom, [...bends, [0, least], [length - least, length]]);
 }
 
 function ownJoints(bay: Bay, track: FittedTrack, system: TrackSystem, room: readonly Interval[]): JointPlan {

@@ -1,4 +1,4 @@
-import type { FittedTrack } from "@baywright/geometry";
+import type { Bend, Bow, FittedTrack } from "@baywright/geometry";
 import type { Bracket, Joint, Mark, Piece } from "../bay-plan.ts";
 import type { TrackSystem } from "../library/system.ts";
 
@@ -11,13 +11,14 @@ const SLACK = 1e-6;
  */
 export function cutPieces(
 	track: FittedTrack,
-	{ endTakeUp }: TrackSystem,
+	system: TrackSystem,
 	joints: readonly Joint[],
 	brackets: readonly Bracket[],
 ): Piece[] {
 	const { length } = track.path;
+	const { endTakeUp } = system;
 	const ends = [0, ...joints.map(({ station }) => station), length];
-	const marks = stationsOfMarks(track, joints, brackets);
+	const marks = stationsOfMarks(track, system, joints, brackets);
 	let next = 0;
 	return ends.slice(1).map((to, i) => {
 		const from = ends[i] as number;
@@ -26,8 +27,8 @@ export function cutPieces(
 		while (next < marks.length && (marks[next] as StationMark).station < from - SLACK) next++;
 		const own: Mark[] = [];
 		for (let j = next; j < marks.length && (marks[j] as StationMark).station <= to + SLACK; j++) {
-			const { kind, of, station } = marks[j] as StationMark;
-			own.push({ kind, of, fromLeft: station - left, fromRight: right - station });
+			const { kind, of, bow, station } = marks[j] as StationMark;
+			own.push({ kind, of, bow, fromLeft: station - left, fromRight: right - station });
 		}
 		return {
 			name: pieceName(i),
@@ -44,27 +45,42 @@ export function cutPieces(
 interface StationMark {
 	readonly kind: Mark["kind"];
 	readonly of: number;
+	readonly bow: boolean;
 	readonly station: number;
 }
 
-function stationsOfMarks({ path }: FittedTrack, joints: readonly Joint[], brackets: readonly Bracket[]): StationMark[] {
-	const marks: StationMark[] = [];
-	for (const segment of path.segments) {
-		if (segment.kind !== "bend" || segment.sprung) continue;
-		const of = segment.corners[0] as number;
-		marks.push(
-			{ kind: "bend-start", of, station: segment.start },
-			{ kind: "bend-middle", of, station: segment.start + segment.length / 2 },
-			{ kind: "bend-end", of, station: segment.start + segment.length },
-		);
-	}
+function stationsOfMarks(
+	{ path }: FittedTrack,
+	{ endTakeUp }: TrackSystem,
+	joints: readonly Joint[],
+	brackets: readonly Bracket[],
+): StationMark[] {
+	const marks = path.segments.flatMap((segment) =>
+		segment.kind === "bow" || (segment.kind === "bend" && !segment.sprung)
+			? bendMarks(segment, endTakeUp, path.length - endTakeUp)
+			: [],
+	);
 	joints.forEach(({ station }, of) => {
-		marks.push({ kind: "joint", of, station });
+		marks.push({ kind: "joint", of, bow: false, station });
 	});
 	brackets.forEach(({ station }, of) => {
-		marks.push({ kind: "bracket", of, station });
+		marks.push({ kind: "bracket", of, bow: false, station });
 	});
 	return marks.sort((a, b) => a.station - b.station);
+}
+
+/** A bow that runs on past a cut end is marked as far as there is track to bend. */
+function bendMarks(segment: Bend | Bow, leftCut: number, rightCut: number): StationMark[] {
+	const from = Math.max(segment.start, leftCut);
+	const to = Math.min(segment.start + segment.length, rightCut);
+	if (from >= to) return [];
+	const bow = segment.kind === "bow";
+	const of = bow ? segment.wall : (segment.corners[0] as number);
+	return [
+		{ kind: "bend-start", of, bow, station: from },
+		{ kind: "bend-middle", of, bow, station: (from + to) / 2 },
+		{ kind: "bend-end", of, bow, station: to },
+	];
 }
 
 /** A … Z, AA, AB … */

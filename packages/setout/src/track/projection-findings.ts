@@ -6,25 +6,12 @@ import type { TrackSystem } from "../library/system.ts";
 export function projectionFindings({ track, walls }: Bay, { projection: range }: TrackSystem): Finding[] {
 	const { min, max } = range;
 	const asked = [
-		{ path: "/track/projection", where: {}, projection: track.projection },
-		...walls.map(({ projection }, wall) => ({ path: `/walls/${wall}/projection`, where: { wall }, projection })),
+		{ where: {}, projection: track.projection },
+		...walls.map(({ projection }, wall) => ({ where: { wall }, projection })),
 	];
-	return asked.flatMap(({ path, where, projection }): Finding[] => {
-		if (projection === null || (projection >= min && projection <= max)) return [];
-		const nearest = Math.min(Math.max(projection, min), max);
-		return [
-			{
-				code: "projection-out-of-range",
-				where,
-				figures: { projection, min, max },
-				remedies: [
-					{
-						action: "set-projection",
-						figures: { projection: nearest },
-						change: [{ op: "replace", path, value: nearest }],
-					},
-				],
-			},
-		];
-	});
+	return asked.flatMap(({ where, projection }): Finding[] =>
+		projection === null || (projection >= min && projection <= max)
+			? []
+			: [{ code: "projection-out-of-range", where, figures: { projection, min, max }, remedies: [] }],
+	);
 }

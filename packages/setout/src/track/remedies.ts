@@ -1,29 +1,109 @@
-import type { WallChain } from "@baywright/geometry";
 import type { Remedy } from "../finding/finding.ts";
-import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
-import { wouldFit } from "./fit-bay.ts";
+
+/** The changes that remedies make, each as one edit or a few. Lengths whole mm unless they are the user's own. */
+
+const replace = (path: string, value: unknown) => ({ op: "replace", path, value }) as const;
 
 export const setProjection = (projection: number): Remedy => ({
 	action: "set-projection",
 	figures: { projection },
-	change: [{ op: "replace", path: "/track/projection", value: projection }],
+	change: [replace("/track/projection", projection)],
 });
 
-/** Other systems that bend more tightly, at their own usual projection where this one is out of their range. */
-export function otherSystems(bay: Bay, chain: WallChain, others: readonly TrackSystem[]): Remedy[] {
-	const remedies: Remedy[] = [];
-	for (const other of others) {
-		const { id, name, projection: range } = other;
-		const kept = bay.track.projection;
-		const projection = kept !== null && kept >= range.min && kept <= range.max ? kept : null;
-		const track = { system: id, projection, radius: null };
-		if (!wouldFit(bay, chain, other, track)) continue;
-		remedies.push({
-			action: "use-system",
-			figures: { system: name },
-			change: Object.entries(track).map(([key, value]) => ({ op: "replace", path: `/track/${key}`, value })),
-		});
-	}
-	return remedies;
-}
+export const setWallProjection = (wall: number, projection: number): Remedy => ({
+	action: "set-wall-projection",
+	figures: { wall, projection },
+	change: [replace(`/walls/${wall}/projection`, projection)],
+});
+
+/** On both walls of a corner at once. */
+export const setProjectionEitherSide = (corner: number, projection: number): Remedy => ({
+	action: "set-projection-either-side",
+	figures: { corner, projection },
+	change: [corner - 1, corner].map((wall) => replace(`/walls/${wall}/projection`, projection)),
+});
+
+/** Gives up every projection that walls have of their own. */
+export const sameProjection = (walls: readonly { readonly projection: number | null }[]): Remedy => ({
+	action: "same-projection",
+	figures: {},
+	change: walls.flatMap(({ projection }, wall) =>
+		projection === null ? [] : [replace(`/walls/${wall}/projection`, null)],
+	),
+});
+
+export const setRise = (wall: number, rise: number): Remedy => ({
+	action: "set-rise",
+	figures: { wall, rise },
+	change: [replace(`/walls/${wall}/rise`, rise)],
+});
+
+export type TrackEnd = "left" | "right";
+
+const endPath = (end: TrackEnd) => (end === "left" ? "/track/start" : "/track/end");
+
+export const moveEnd = (end: TrackEnd, wall: number, at: number): Remedy => ({
+	action: "move-end",
+	figures: { end, wall, at },
+	change: [replace(endPath(end), { wall, at })],
+});
+
+export const endAtCorner = (end: TrackEnd, corner: number, wall: number, at: number): Remedy => ({
+	action: "end-at-corner",
+	figures: { corner, end },
+	change: [replace(endPath(end), { wall, at })],
+});
+
+/** One end run to the end of the bay, or both. */
+export const toEndOfBay = (...ends: readonly TrackEnd[]): Remedy => ({
+	action: "track-to-end-of-bay",
+	figures: ends.length === 1 ? { end: ends[0] as TrackEnd } : {},
+	change: ends.map((end) => replace(endPath(end), null)),
+});
+
+export const swapEnds = ({ start, end }: { readonly start: unknown; readonly end: unknown }): Remedy => ({
+	action: "swap-ends",
+	figures: {},
+	change: [replace("/track/start", end), replace("/track/end", start)],
+});
+
+export const follow = (line: "walls" | "smoothest"): Remedy => ({
+	action: line === "walls" ? "follow-walls" : "follow-smoothest",
+	figures: {},
+	change: [replace("/track/follow", line)],
+});
+
+/** `index` is the place of the corner's radius in the track's list. */
+export const setRadius = (index: number, corner: number, radius: number): Remedy => ({
+	action: "set-radius",
+	figures: { corner, radius },
+	change: [replace(`/track/bends/${index}/radius`, radius)],
+});
+
+export const releaseRadius = (index: number, corner: number): Remedy => ({
+	action: "release-radius",
+	figures: { corner },
+	change: [{ op: "remove", path: `/track/bends/${index}` }],
+});
+
+/** Two radii at once; their places in the track's list and their corners. */
+export const releaseTwoRadii = (indexes: readonly [number, number], corner: number, other: number): Remedy => ({
+	action: "release-two-radii",
+	figures: { corner, other },
+	// The later one first, so that the earlier keeps its place.
+	change: indexes.toSorted((a, b) => b - a).map((index) => ({ op: "remove", path: `/track/bends/${index}` })),
+});
+
+export const releaseAllRadii: Remedy = {
+	action: "release-all-radii",
+	figures: {},
+	change: [replace("/track/bends", [])],
+};
+
+/** The track on another system, with the radii that this one prefers. */
+export const onSystem = ({ id, name }: TrackSystem, projection: number | null): Remedy => ({
+	action: "use-system",
+	figures: { system: name },
+	change: [replace("/track/system", id), replace("/track/projection", projection), replace("/track/radius", null)],
+});

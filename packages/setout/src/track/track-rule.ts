@@ -1,6 +1,7 @@
-import type { FitRule, TrackEnds } from "@baywright/geometry";
+import type { BareBend, FitRule, TrackEnds } from "@baywright/geometry";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
+import { besideBend } from "./bend-spans.ts";
 
 /** Projection of the centre line from each wall's face, mm: the wall's own, else the track's, else the system's. */
 export function projectionsOf({ walls, track }: Bay, system: TrackSystem): number[] {
@@ -18,7 +19,7 @@ export function endsOf({ track, walls }: Bay, lengths: readonly number[]): Track
 }
 
 /** What the fit must keep to on this track. */
-export function fitRuleOf({ track }: Bay, system: TrackSystem): FitRule {
+export function fitRuleOf({ track, walls }: Bay, system: TrackSystem): FitRule {
 	return {
 		leastRadius: system.minRadius,
 		preferredRadius: track.radius ?? system.preferredRadius,
@@ -28,9 +29,21 @@ export function fitRuleOf({ track }: Bay, system: TrackSystem): FitRule {
 		corridor:
 			track.follow === "walls"
 				? null
-				: { least: Math.max(system.projection.min, system.clearance), greatest: system.projection.max },
+				: {
+						least: Math.max(system.projection.min, system.clearance),
+						greatest: system.projection.max,
+						kept: new Set(walls.flatMap(({ projection }, wall) => (projection === null ? [] : [wall]))),
+						bare: bareBendOf(system),
+					},
 		setRadii: new Map(track.bends.map(({ corner, radius }) => [corner, radius])),
 	};
+}
+
+/** How long a bend that carries no bracket may be, so that the brackets beside it are no further apart than the system allows. */
+function bareBendOf(system: TrackSystem): BareBend | null {
+	const { acrossBendMax, carryRadius } = system.bracket;
+	if (acrossBendMax === null) return null;
+	return { under: carryRadius ?? Number.POSITIVE_INFINITY, longest: acrossBendMax - 2 * besideBend(system) };
 }
 
 /** How far above the top of the highest opening a track goes where nobody says otherwise, mm (common practice, no source). */

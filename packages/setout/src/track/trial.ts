@@ -1,0 +1,76 @@
+import { applyPatch, type Operation } from "rfc6902";
+import { severityOf } from "../finding/codes.ts";
+import type { Finding } from "../finding/finding.ts";
+import type { Bay } from "../job/bay-schema.ts";
+
+/** Tries changes to a bay on its plan before they are offered as remedies. */
+export interface Trial {
+	/** Does the bay, so changed, plan without this finding and without any refusal that it does not have now? */
+	readonly cures: (finding: Finding, change: readonly Operation[]) => boolean;
+	/** How many warnings the plan of the bay so changed has. */
+	readonly warnings: (change: readonly Operation[]) => number;
+}
+
+/**
+ * Work that all trials of one plan may take, in walls planned, so that a plan refused at a hundred places is no slower under the hand than
+ * one refused at three. What is not tried is not offered.
+ */
+const USUAL_WORK = 1500;
+
+/** What a trial takes besides its walls, and how many times as much on the smoothest line, which is a search of its own. */
+const EACH_TRIAL = 2;
+const TIMES_SMOOTHEST = 6;
+
+/** `findings` are those of the bay as it is; `plan` gives the findings of a changed one, without remedies. */
+export function trialOn(
+	bay: Bay,
+	findings: readonly Finding[],
+	plan: (bay: Bay) => readonly Finding[],
+	work = USUAL_WORK,
+): Trial {
+	const now = new Set(findings.filter(isRefusal).map(nameOf));
+	const known = new Map<string, readonly Finding[] | null>();
+	let left = work;
+	const after = (change: readonly Operation[]): readonly Finding[] | null => {
+		const key = JSON.stringify(change);
+		const before = known.get(key);
+		if (before !== undefined) return before;
+		if (left <= 0) return null;
+		const changed = changedBay(bay, change);
+		left -= changed === null ? EACH_TRIAL : workOf(changed);
+		const found = changed === null ? null : plan(changed);
+		known.set(key, found);
+		return found;
+	};
+	return {
+		cures: (finding, change) => {
+			const found = after(change);
+			const cured = nameOf(finding);
+			const isBad = (one: Finding) => nameOf(one) === cured || (isRefusal(one) && !now.has(nameOf(one)));
+			return found !== null && !found.some(isBad);
+		},
+		warnings: (change) => after(change)?.filter(isWarning).length ?? 0,
+	};
+}
+
+const workOf = ({ walls, track }: Bay): number =>
+	(walls.length + EACH_TRIAL) * (track.follow === "smoothest" ? TIMES_SMOOTHEST : 1);
+
+export const isRefusal = ({ code }: Finding): boolean => severityOf(code) === "refusal";
+export const isWarning = ({ code }: Finding): boolean => severityOf(code) === "warning";
+
+/** The same trouble at the same place has the same name, whatever its figures; pieces are all one, for they are lettered afresh. */
+function nameOf({ code, where: { wall, corner, end, obstacle } }: Finding): string {
+	return `${code} ${wall} ${corner} ${end} ${obstacle}`;
+}
+
+/** The bay with edits made to a copy of what remedies change: its track and its walls. Null where one cannot be made. */
+function changedBay(bay: Bay, change: readonly Operation[]): Bay | null {
+	const { track, walls } = bay;
+	const copy = {
+		...bay,
+		track: { ...track, bends: track.bends.map((bend) => ({ ...bend })) },
+		walls: change.some(({ path }) => path.startsWith("/walls")) ? walls.map((wall) => ({ ...wall })) : walls,
+	};
+	return applyPatch(copy, [...change]).every((fault) => fault === null) ? copy : null;
+}
