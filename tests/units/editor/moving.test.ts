@@ -1,8 +1,8 @@
-import { type Job, parseJob } from "@baywright/setout";
+import { type GripKind, gripOf, type Held, plansOf } from "@baywright/editor";
+import { type BayPlan, type Job, parseJob } from "@baywright/setout";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { moved, moveLabel } from "../../../packages/app/src/canvas/grip.ts";
-import { moveCorner, moveWall, wayOut } from "../../../packages/app/src/canvas/moving.ts";
+import { moveWall, wayOut } from "../../../packages/editor/src/grips/wall.ts";
 
 const SQUARE = [
 	[0, 0],
@@ -35,10 +35,31 @@ const cornersOf = (it: Job) => it.bays[1]?.corners;
 
 const risesOf = (it: Job) => (it.bays[1] as Job["bays"][number]).walls.map(({ rise }) => rise);
 
+interface Hold {
+	readonly kind: GripKind;
+	readonly index: number;
+	readonly job: Job;
+	readonly bay: number;
+}
+
+const held = ({ kind, index, job: it, bay }: Hold): Held => ({
+	target: { kind, index },
+	job: it,
+	bay,
+	plan: plansOf(it)[bay] as BayPlan,
+	from: { x: 0, y: 0 },
+});
+
+/** The job with what is held moved by a way in the plan; `reach` as things draw it, 0 for not at all. */
+const moved = (hold: Hold, dx: number, dy: number, reach = 0): Job =>
+	gripOf(hold.kind).move(held(hold), { x: dx, y: dy }, reach).job;
+
+const moveLabel = (hold: Hold): string => gripOf(hold.kind).label(held(hold));
+
 describe("moving", () => {
 	it("brings a corner onto whole millimetres and leaves all else alone", () => {
 		const before = job(SPLAYED);
-		const after = moveCorner(before, 1, 1, -10.2, 3.9);
+		const after = moved({ kind: "corner", index: 1, job: before, bay: 1 }, -10.2, 3.9);
 		expect(cornersOf(after)).toEqual([
 			[0, 0],
 			[626, 640],

@@ -1,0 +1,63 @@
+export { type Clip, clipOf, clipText, type Pasted, paste, type ReadClip, readClip } from "./clip.ts";
+export { createDesk, type Desk, type Step } from "./desk.ts";
+export { appendWall } from "./edits/append-wall.ts";
+export { addBay, canRemoveBay, duplicateBay, removeBay, renameBay, type WithBay } from "./edits/bays.ts";
+export type { ChainEnd } from "./edits/chain.ts";
+export { wallLength } from "./edits/faces.ts";
+export { insertCorner, LEAST_WALL } from "./edits/insert-corner.ts";
+export { levelWall } from "./edits/level.ts";
+export { onBay } from "./edits/on-bay.ts";
+export {
+	addJoint,
+	jointPlaces,
+	moveJoint,
+	pinOf,
+	releasePin,
+	removeJoint,
+	setEnd,
+	setJoints,
+	setPin,
+	setRadius,
+} from "./edits/on-track.ts";
+export {
+	addNoDrill,
+	addObstacle,
+	addOpening,
+	NARROWEST,
+	removeNoDrill,
+	removeObstacle,
+	removeOpening,
+	setNoDrill,
+	setObstacle,
+	setOpening,
+	slide,
+	USUAL_WINDOW,
+} from "./edits/on-walls.ts";
+export { type Removal, removeThing } from "./edits/remove.ts";
+export { canRemoveCorner, removeCorner } from "./edits/remove-corner.ts";
+export { mirror, otherSide } from "./edits/turn-over.ts";
+export { anchorOf } from "./grips/anchor.ts";
+export { isPulled } from "./grips/bend.ts";
+export { deepestBow, setRise } from "./grips/bow.ts";
+export type { Held } from "./grips/grip.ts";
+export { type GripKind, gripOf, isGrip, nudged } from "./grips/grips.ts";
+export {
+	emptyBay,
+	newJob,
+	type PlainBay,
+	type PlainBayId,
+	plainBay,
+	plainBays,
+	plainJob,
+} from "./plain-bays.ts";
+export { plansOf } from "./plans.ts";
+export { isSelected, type Selection, sameThing, type Target, type ThingKind } from "./selection.ts";
+export { share } from "./share.ts";
+export { type SnapAlong, type Stop, snapAlong, stopsOn } from "./snap/along.ts";
+export type { Locus } from "./snap/locus.ts";
+export { SNAP_REACH } from "./snap/snap.ts";
+export { createToolbox, type Toolbox } from "./toolbox.ts";
+export { KIND_NAMES } from "./tools/obstacle.ts";
+export type { Entry, EntryField, Figure, Sketch, SketchLine, ToolEvent, ToolName, Touch } from "./tools/tool.ts";
+export * from "./viewport.ts";
+export { nextStop, stopsOf } from "./walk.ts";
