@@ -1,6 +1,6 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
-import { expect, openExample, test } from "./app.ts";
+import { expect, openExample, test, toStage } from "./app.ts";
 
 for (const colorScheme of ["light", "dark"] as const) {
 	test.describe(`on ${colorScheme} paper nothing is found wrong with`, () => {
@@ -14,7 +14,7 @@ for (const colorScheme of ["light", "dark"] as const) {
 
 		test("a bay, with a corner chosen", async ({ page }) => {
 			await openExample(page, "Saltmarsh House");
-			await isClean(page);
+			await toStage(page, "Track");
 			await page.getByRole("button", { name: "Corner 1", exact: true }).click();
 			await expect(page.getByRole("textbox", { name: "Radius of corner 1" })).toBeVisible();
 			await isClean(page);
@@ -34,6 +34,7 @@ for (const colorScheme of ["light", "dark"] as const) {
 
 		test("the corner card", async ({ page }) => {
 			await openExample(page, "Saltmarsh House");
+			await toStage(page, "Track");
 			await page.getByRole("button", { name: "Corner card" }).click();
 			await expect(page.getByRole("dialog", { name: "Corner card" })).toBeVisible();
 			await isClean(page);

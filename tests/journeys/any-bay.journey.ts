@@ -1,8 +1,9 @@
-import { cornerRow, cut, exampleFile, expect, openExample, test } from "./app.ts";
+import { cornerRow, cut, exampleFile, expect, openExample, test, toStage } from "./app.ts";
 import { bend, cutLength, isClearOfHalf, tape, whole } from "./by-hand.ts";
 
 test("round a chimney breast: external corners by hand", async ({ page }) => {
 	await openExample(page, "Malt Loft");
+	await toStage(page, "Track");
 	const walls = tape(exampleFile("malt-loft").bays[0].corners);
 	expect(walls.angles).toEqual([90, 270, 270, 90]);
 	// Flexible at projection 60: radius 150, nothing taken up at the ends.
@@ -24,6 +25,7 @@ test("a facet too short for two bends: one bend goes past both corners, touching
 	page,
 }) => {
 	await openExample(page, "The Old Smithy");
+	await toStage(page, "Track");
 	const walls = tape(exampleFile("smithy").bays[0].corners);
 	// Light corded: projection 40, least radius 225, 40 mm straight beside each bend, 100 mm for each end pulley.
 	const [projection, least, straight] = [40, 225, 40];

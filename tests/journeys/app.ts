@@ -32,6 +32,19 @@ export async function openExample(page: Page, title: string): Promise<void> {
 	await settled(page);
 }
 
+/** Opens an example on a phone and goes to one of its views. */
+export async function openOnPhone(
+	page: Page,
+	title: string,
+	view: "Marks" | "Strip" | "Plan" | "Corner",
+): Promise<void> {
+	await page.goto("./");
+	await page.getByRole("button", { name: new RegExp(`^${title}`) }).click();
+	await expect(page.getByRole("textbox", { name: "Title of the job" })).toHaveValue(title);
+	await page.getByRole("tab", { name: view, exact: true }).click();
+	if (view === "Plan") await settled(page);
+}
+
 /** The plan has taken its place: no view has changed for a moment. */
 export async function settled(page: Page): Promise<void> {
 	await page.evaluate(() => document.fonts.ready);
@@ -58,6 +71,12 @@ export async function view(page: Page) {
 export async function onPage(page: Page, [x, y]: readonly [number, number]) {
 	const { scale, left, top } = await view(page);
 	return { x: Math.round(left + x * scale), y: Math.round(top - y * scale) };
+}
+
+/** Goes to a stage of the job: its controls stand in the side column. */
+export async function toStage(page: Page, name: string): Promise<void> {
+	await page.getByRole("tab", { name, exact: true }).click();
+	await expect(page.getByRole("tabpanel", { name, exact: true }).getByRole("heading").first()).toBeVisible();
 }
 
 /** The cut length on screen. */

@@ -7,6 +7,7 @@ import {
 	onPage,
 	openExample,
 	test,
+	toStage,
 	view,
 	watchWriting,
 } from "./app.ts";
@@ -22,6 +23,7 @@ test("the front wall pulled out by its grip becomes a bow, with the cut length w
 }) => {
 	await watchWriting(page);
 	await openExample(page, "Saltmarsh House");
+	await toStage(page, "Track");
 	await expect(cut(page)).toHaveText("3187");
 	const [left, right] = [corners[1] as Corner, corners[2] as Corner];
 	const { scale } = await view(page);
@@ -53,7 +55,9 @@ test("the front wall pulled out by its grip becomes a bow, with the cut length w
 	await showsBow();
 	await page.mouse.up();
 	await showsBow();
+	await toStage(page, "Survey");
 	await expect(page.getByRole("textbox", { name: "Rise", exact: true })).toHaveValue(String(rise));
+	await toStage(page, "Track");
 
 	const undo = page.getByRole("button", { name: /^Undo/ });
 	await expect(undo).toHaveAccessibleName("Undo: bow the front wall");

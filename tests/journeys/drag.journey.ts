@@ -7,6 +7,7 @@ import {
 	onPage,
 	openExample,
 	test,
+	toStage,
 	view,
 	watchWriting,
 } from "./app.ts";
@@ -21,6 +22,7 @@ const asOpened = { cut: "3187", angle: "135.0°", setBack: "145", sweep: "243" }
 test.beforeEach(async ({ page }) => {
 	await watchWriting(page);
 	await openExample(page, "Saltmarsh House");
+	await toStage(page, "Track");
 	await expect(cut(page)).toHaveText(asOpened.cut);
 });
 
@@ -32,6 +34,8 @@ test("dragging a corner by mouse gives the cut length, the strip and the corner 
 	const { scale } = await view(page);
 	const from = await onPage(page, [x, y]);
 	const to = { x: from.x - 23, y: from.y - 14 };
+	// With Shift nothing draws the corner: it comes to stand where it is put, on whole millimetres.
+	await page.keyboard.down("Shift");
 	await page.mouse.move(from.x, from.y);
 	await page.mouse.down();
 	await page.mouse.move(from.x - 9, from.y - 30, { steps: 4 });
@@ -61,6 +65,7 @@ test("dragging a corner by mouse gives the cut length, the strip and the corner 
 	const undo = page.getByRole("button", { name: /^Undo/ });
 	await expect(undo).toBeDisabled();
 	await page.mouse.up();
+	await page.keyboard.up("Shift");
 	await showsMoved();
 	await expect(undo).toHaveAccessibleName("Undo: move corner 1");
 

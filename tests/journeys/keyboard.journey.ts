@@ -20,8 +20,11 @@ test("without a mouse, from first use to a corner moved and moved back", async (
 	const before = trackCut(plain, 700);
 	await expect(cut(page)).toHaveText(whole(before));
 
+	await tabTo(page, "Survey");
+	await page.keyboard.press("ArrowRight");
+	await expect(page.getByRole("tab", { name: "Track" })).toBeFocused();
 	await tabTo(page, "Plan of Bay");
-	// The fields on the way chose their walls: let go, then walk to corner 0, the left wall, its bow, corner 1.
+	// Whatever the way there chose is let go; then walk to corner 0, the left wall, its bow, corner 1.
 	await page.keyboard.press("Escape");
 	for (let i = 0; i < 4; i++) await page.keyboard.press("Tab");
 	for (let i = 0; i < 3; i++) await page.keyboard.press("Shift+ArrowLeft");

@@ -6,14 +6,24 @@ const names = readdirSync(new URL("../../examples/", import.meta.url)).flatMap((
 	return name === undefined ? [] : [name];
 });
 
-test("the app opens with a plain bay and every example to choose from", async ({ page }) => {
+const plain = [
+	"A straight recess",
+	"A plain square bay",
+	"A splayed bay",
+	"A five-sided bay",
+	"A bow",
+	"An L-shaped bay",
+];
+
+test("the app opens with bays to begin from and every example to choose from", async ({ page }) => {
 	expect(names).toHaveLength(13);
 	await page.goto("./");
 	await expect(page).toHaveTitle(/Baywright/);
 	await expect(page.getByRole("heading", { level: 1 })).toHaveText("Baywright");
 	const bays = page.getByRole("listitem").getByRole("button");
-	await expect(bays).toHaveCount(1 + names.length);
-	await expect(bays.first()).toHaveAccessibleName(/^A plain square bay/);
+	await expect(bays).toHaveCount(1 + plain.length + names.length);
+	await expect(bays.first()).toHaveAccessibleName(/^Tape it/);
+	for (const name of plain) await expect(page.getByRole("button", { name: new RegExp(`^${name}`) })).toHaveCount(1);
 	for (const name of names)
 		await expect(page.getByRole("button", { name: new RegExp(`^${exampleFile(name).title}`) })).toHaveCount(1);
 	await page.waitForLoadState("networkidle");

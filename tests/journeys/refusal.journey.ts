@@ -1,8 +1,9 @@
-import { cornerRow, cut, exampleFile, expect, openExample, test } from "./app.ts";
+import { cornerRow, cut, exampleFile, expect, openExample, test, toStage } from "./app.ts";
 import { bend, cutLength, isClearOfHalf, tape, whole } from "./by-hand.ts";
 
 test("the impossible bay says by how much, and its cure gives a cut length", async ({ page }) => {
 	await openExample(page, "The Pepperpot");
+	await toStage(page, "Track");
 	const walls = tape(exampleFile("pepperpot").bays[0].corners);
 	// Light corded: projection 40, least radius 225, 40 mm straight beside each bend.
 	const tightest = walls.angles.map((angle) => bend(angle, 40, 225).setBack);

@@ -9,8 +9,8 @@ import {
 	planBay,
 } from "@baywright/setout";
 
-/** During a drag the stock search is cut short; the release works it out in full. */
-export const WHILE_DRAGGING: PlanEffort = { stockNodes: 200 };
+/** During a drag the stock search is cut short and few cures are tried; the release works everything out in full. */
+export const WHILE_DRAGGING: PlanEffort = { stockNodes: 40, trials: 60 };
 
 interface Remembered {
 	readonly library: Library;

@@ -7,7 +7,7 @@ import type { NoteLabel } from "../../../packages/app/src/canvas/labels/label.ts
 import { layOut } from "../../../packages/app/src/canvas/labels/layout.ts";
 import type { Palette } from "../../../packages/app/src/canvas/palette.ts";
 import { type Scene, subjectOf } from "../../../packages/app/src/canvas/scene.ts";
-import { type ScreenPoint, toScreen, zoomAt } from "../../../packages/app/src/canvas/viewport.ts";
+import { type ScreenPoint, toScreen, zoomAt } from "../../../packages/editor/src/viewport.ts";
 import { boxesShare, insideBox } from "./overlap.ts";
 
 const size = { width: 900, height: 560 };
@@ -24,7 +24,7 @@ function sceneOf(corners: readonly Corner[], rises: readonly number[], more: obj
 	const [bay] = parsed.job.bays;
 	if (bay === undefined) throw new Error("no bay");
 	const subject = subjectOf(bay, planBay(bay, libraryOf(parsed.job)), "mm");
-	const fitted = fitBay(subject, size, { width: 0, height: 0 }, measure);
+	const fitted = fitBay(subject, size, { head: 0, corner: { width: 0, height: 0 } }, measure);
 	const view = zoomAt(fitted, { left: 450, top: 280 }, factor);
 	return { ...subject, view, size, palette: {} as Palette, measure };
 }
@@ -154,7 +154,7 @@ describe("labels of any bay", () => {
 		const half = Math.PI / 8;
 		const leg = 120 * Math.SQRT2 - 2 * 70 * Math.tan(half);
 		const standOff = ((2 * Math.sin(half) ** 2) / Math.cos(2 * half)) * (300 - leg / (2 * Math.tan(half)));
-		const note = notesOf(scene).find(({ lines }) => lines[0]?.text === `stand-off ${standOff.toFixed(0)}`);
+		const note = notesOf(scene).find(({ lines }) => lines[0]?.text === `stand-off +${standOff.toFixed(0)}`);
 		const { from, to } = note?.dimension?.line ?? { from: { left: 0, top: 0 }, to: { left: 0, top: 0 } };
 		expect(Math.hypot(to.left - from.left, to.top - from.top) / scene.view.scale).toBeCloseTo(standOff, 6);
 	});

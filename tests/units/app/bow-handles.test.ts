@@ -5,7 +5,7 @@ import type { Palette } from "../../../packages/app/src/canvas/palette.ts";
 import { reach } from "../../../packages/app/src/canvas/reach.ts";
 import { type Scene, subjectOf } from "../../../packages/app/src/canvas/scene.ts";
 
-const NOTHING_WRITTEN = { labels: [], marks: [] };
+const NOTHING_WRITTEN = { labels: [], byKey: new Map(), marks: [] };
 
 /** A finger is taken to be 44 px across: common practice, no source. */
 const FINGER = 44;
@@ -65,7 +65,7 @@ describe("the handles of a wall", () => {
 				],
 				scale,
 			);
-			const take = (at: { left: number; top: number }) => reach(scene, NOTHING_WRITTEN, at, "touch");
+			const take = (at: { left: number; top: number }) => reach(scene, NOTHING_WRITTEN, null, at, "touch");
 			for (const { wall, at } of wallHandles(scene)) expect(take(at)).toEqual({ kind: "wall", index: wall });
 			for (const { wall, at } of bowHandles(scene)) expect(take(at)).toEqual({ kind: "bow", index: wall });
 			for (const { corner, at } of cornerHandles(scene)) expect(take(at)).toEqual({ kind: "corner", index: corner });

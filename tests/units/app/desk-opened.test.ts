@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { setRun } from "../../../packages/app/src/desk/changes.ts";
 import { desk } from "../../../packages/app/src/desk/desk.ts";
-import { plainJob } from "../../../packages/app/src/desk/plain-job.ts";
+import { plainJob } from "../../../packages/editor/src/plain-bays.ts";
 
 const opened = () => desk.getState().opened;
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type FitMark, fitView, isInView } from "../../../packages/app/src/canvas/fit.ts";
-import { GREATEST_SCALE, toScreen, type Viewport } from "../../../packages/app/src/canvas/viewport.ts";
+import { GREATEST_SCALE, toScreen, type Viewport } from "../../../packages/editor/src/viewport.ts";
 
 const MARGIN = 14;
 const size = { width: 900, height: 560 };

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { hatchLines } from "../../../packages/app/src/canvas/hatch.ts";
-import type { ScreenPoint } from "../../../packages/app/src/canvas/viewport.ts";
+import type { ScreenPoint } from "../../../packages/editor/src/viewport.ts";
 import { between } from "./between.ts";
 
 const window = { width: 1000, height: 800 };

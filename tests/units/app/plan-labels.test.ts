@@ -7,7 +7,7 @@ import type { Box } from "../../../packages/app/src/canvas/labels/box.ts";
 import { layOut } from "../../../packages/app/src/canvas/labels/layout.ts";
 import type { Palette } from "../../../packages/app/src/canvas/palette.ts";
 import { type Scene, subjectOf } from "../../../packages/app/src/canvas/scene.ts";
-import { type ScreenPoint, toScreen, type Viewport, zoomAt } from "../../../packages/app/src/canvas/viewport.ts";
+import { type ScreenPoint, toScreen, type Viewport, zoomAt } from "../../../packages/editor/src/viewport.ts";
 import { boxesShare, cornersOf, insideBox } from "./overlap.ts";
 
 const size = { width: 900, height: 560 };
@@ -45,7 +45,7 @@ function sceneOf(lengths: readonly number[], bends: readonly number[], factor: n
 	const [bay] = parsed.job.bays;
 	if (bay === undefined) throw new Error("no bay");
 	const subject = subjectOf(bay, planBay(bay, libraryOf(parsed.job)), "mm");
-	const fitted: Viewport = fitBay(subject, size, { width: 190, height: 52 }, measure);
+	const fitted: Viewport = fitBay(subject, size, { head: 0, corner: { width: 190, height: 52 } }, measure);
 	return {
 		...subject,
 		view: zoomAt(fitted, { left: 450, top: 280 }, factor),

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { share } from "../../../packages/app/src/desk/share.ts";
+import { share } from "../../../packages/editor/src/share.ts";
 
 /** What a job file can hold: its keys are known ones, and none of them is the name of an object's own parent. */
 const jobLike = fc.jsonValue().filter((value) => !JSON.stringify(value).includes('"__proto__"'));

@@ -12,7 +12,7 @@ import {
 	toScreen,
 	type Viewport,
 	zoomAt,
-} from "../../../packages/app/src/canvas/viewport.ts";
+} from "../../../packages/editor/src/viewport.ts";
 import { between } from "./between.ts";
 
 const screenPoint = fc.record({

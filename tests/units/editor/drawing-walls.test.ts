@@ -42,6 +42,25 @@ describe("a bay drawn by typing alone", () => {
 		expect(table.escape().toolbox.tool).toBe("select");
 	});
 
+	it("is turned so that its front lies level when it is done, and one undo turns it back", () => {
+		const table = blank().type("900").enter();
+		for (const run of ["1800", "900"]) table.tab().type("135").tab().type(run).enter();
+		const drawn = table.corners;
+		table.escape();
+		const [, left, right] = table.corners as [unknown, readonly [number, number], readonly [number, number]];
+		expect(right[1]).toBe(left[1]);
+		expect(right[0] - left[0]).toBeCloseTo(1800, 2);
+		expect(taped(table)).toEqual({ runs: near([900, 1800, 900]), angles: near([135, 135]) });
+		expect(table.undo().corners).toEqual(drawn);
+	});
+
+	it("stays as it lies where any of it was pointed out", () => {
+		const table = blank().type("900").enter();
+		table.hover(800, 1800).type("1800").enter();
+		const drawn = table.corners;
+		expect(table.escape().corners).toEqual(drawn);
+	});
+
 	it("splayed, as it is taped: 900, 135°, 1800, 135°, 900", () => {
 		const table = blank().type("900").enter();
 		for (const [angle, run] of [

@@ -1,21 +1,37 @@
-import type { Bay, Finding } from "@baywright/setout";
+import {
+	centreOn,
+	type Desk,
+	isGrip,
+	removeThing,
+	type ScreenPoint,
+	type Selection,
+	type Size,
+	type Sketch,
+	scaleText,
+	stopsOf,
+	type Toolbox,
+	toScreen,
+	type Viewport,
+	zoomAt,
+} from "@baywright/editor";
+import type { Bay, BayPlan, Finding } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
-import type { Desk } from "../desk/desk.ts";
-import type { Selection } from "../desk/selection.ts";
 import { createEasel } from "./easel.ts";
 import { findingPlace } from "./finding-place.ts";
 import { bayInView, fitBay } from "./fit-bay.ts";
 import { readGestures } from "./gestures.ts";
-import { gripReadings, isGrip } from "./grip.ts";
 import { createHand } from "./hand.ts";
-import { readKey } from "./keys.ts";
+import { heldReadings } from "./held-readings.ts";
+import { type KeyWish, readKey, readTyping } from "./keys.ts";
+import type { Box } from "./labels/box.ts";
 import { planLayers } from "./layers.ts";
 import { createNudges } from "./nudges.ts";
+import type { Loupe } from "./paint/loupe.ts";
 import { readPalette, watchPalette } from "./palette.ts";
 import { createPicture } from "./picture.ts";
 import { createMeasure } from "./text.ts";
-import { centreOn, type Size, scaleText, toScreen, type Viewport, zoomAt } from "./viewport.ts";
+import { figureAt, type PlanFigure } from "./typed-figure.ts";
 
 export interface Board {
 	fit(): void;
@@ -28,11 +44,16 @@ export interface BoardPlace {
 	/** Takes keys and pointers, and carries the view as data-scale (px per mm), data-x and data-y (px of the plan's origin). */
 	readonly frame: HTMLElement;
 	readonly stage: Konva.Stage;
-	/** What stands over the drawing at its lower right. */
+	/** What stands over the drawing at its upper left and at its lower right. */
+	readonly head: HTMLElement;
 	readonly corner: HTMLElement;
 	readonly scale: HTMLElement;
 	/** Says aloud what a key or a drag did. */
 	say(text: string): void;
+	/** Tells everybody why something was not done. */
+	tell(text: string): void;
+	/** A figure of the plan is to be typed, in the place where it stands. */
+	type(figure: PlanFigure, box: Box): void;
 	/** One finger on empty sheet scrolls the page. */
 	scrolls(): boolean;
 }
@@ -40,16 +61,22 @@ export interface BoardPlace {
 /** px from the edge within which a place counts as out of sight. */
 const OUT_OF_SIGHT = 32;
 
+/** How far the view steps back at once, and how often, to show a wall that is typed. */
+const STEP_BACK = 0.85;
+const STEPS_BACK = 24;
+
 /** The plan on screen: everything between the store and the canvas, outside React. */
-export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
+export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, place: BoardPlace): Board {
 	const { frame, stage } = place;
 	const desk = store.getState;
+	const toolbox = tools.getState;
 	const pen = document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D;
 	const { measure, forget } = createMeasure(pen);
 	const picture = createPicture(desk, readPalette(frame), measure);
 	const nudges = createNudges(desk, done);
 	const hand = createHand({
 		desk,
+		toolbox,
 		picture,
 		look,
 		redrawLive: () => easel.redraw("live"),
@@ -57,9 +84,10 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 			frame.style.cursor = shape;
 		},
 		settle: nudges.settle,
-		done,
+		done: () => done(desk().past.at(-1)?.label ?? ""),
+		typeOn,
 	});
-	const easel = createEasel(stage, "plan", planLayers(picture, desk, hand.tip));
+	const easel = createEasel(stage, "plan", planLayers(picture, desk, toolbox, hand.tip, loupe));
 	const gestures = readGestures(frame, hand, place.scrolls);
 	/** The view is as Fit left it, so that a change of size may fit again. */
 	let fitted = true;
@@ -80,24 +108,17 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 
 	function showAll(): void {
 		const corner: Size = { width: place.corner.offsetWidth + 12, height: place.corner.offsetHeight + 12 };
-		show(fitBay(picture.scene(), picture.size, corner, measure));
+		const head = place.head.offsetTop + place.head.offsetHeight;
+		show(fitBay(picture.scene(), picture.size, { head, corner }, measure));
 		fitted = true;
 	}
 
 	function resize(): void {
 		const size = { width: frame.clientWidth, height: frame.clientHeight };
 		if (size.width === 0 || size.height === 0) return;
-		const halfWidth = place.corner.offsetWidth / 2 + 6;
-		const halfHeight = place.corner.offsetHeight / 2 + 6;
-		const over = {
-			left: size.width - halfWidth - 6,
-			top: size.height - halfHeight - 6,
-			halfWidth,
-			halfHeight,
-			turn: 0,
-		};
+		const over = [place.head, place.corner].map((element) => boxOf(element, frame));
 		const before = picture.size;
-		picture.resize(size, [over]);
+		picture.resize(size, over);
 		easel.resize(size);
 		if (fitted) showAll();
 		else
@@ -139,32 +160,73 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 
 	/** A step of the history is made: says what it was and the figures that it changed. */
 	function done(label: string): void {
-		const { selection, job, bay } = desk();
-		if (!isGrip(selection)) return;
-		const readings = gripReadings({ kind: selection.kind, index: selection.index, job, bay }, picture.scene());
-		const figures = readings.filter(({ name }) => !name.startsWith("moved"));
+		const { selection } = desk();
+		if (selection === null || !isGrip(selection)) return;
+		const figures = heldReadings(selection, null, picture.scene());
 		place.say(`${label}: ${figures.map(({ name, figure }) => `${name} ${figure}`).join(", ")}`);
+	}
+
+	function loupe(): Loupe | null {
+		const at = hand.finger();
+		const drawn = at === null ? null : easel.picture("drawing");
+		return at === null || drawn === null ? null : { at, ...drawn };
+	}
+
+	function typeOn(at: ScreenPoint): boolean {
+		const under = figureAt(picture.layout(), at);
+		if (under === null) return false;
+		place.type(under.figure, under.box);
+		return true;
 	}
 
 	function keyDown(event: KeyboardEvent): void {
 		if (event.target !== frame) return;
-		if (event.key === " ") {
+		if (event.key === " " && toolbox().entry === null) {
 			event.preventDefault();
 			gestures.holdSheet(true);
 			frame.style.cursor = "grab";
 			return;
 		}
-		const { selection, bay, shown } = desk();
+		const { selection, bay, shown, plans } = desk();
 		const press = { key: event.key, shift: event.shiftKey, command: event.ctrlKey || event.metaKey || event.altKey };
-		const wish = readKey(press, selection, (shown.bays[bay] as Bay).corners.length);
+		const stops = stopsOf(shown.bays[bay] as Bay, plans[bay] as BayPlan);
+		const wish = toolbox().entry === null ? readKey(press, selection, stops) : readTyping(press);
 		if (wish?.does !== "nudge" && event.key !== "Escape" && event.key !== "Shift") nudges.settle();
 		if (wish === null) return;
+		follow(wish);
+		event.preventDefault();
+	}
+
+	function follow(wish: KeyWish): void {
 		if (wish.does === "walk") desk().select(wish.to);
 		else if (wish.does === "nudge") nudgeChosen(wish.dx, wish.dy);
 		else if (wish.does === "zoom") zoom(wish.factor);
 		else if (wish.does === "fit") showAll();
-		else if (!gestures.cancel() && !nudges.cancel()) desk().select(null);
-		event.preventDefault();
+		else if (wish.does === "remove") removeChosen();
+		else if (wish.does === "take") toolbox().take(wish.tool);
+		else if (wish.does === "tell") toolbox().send(wish.event);
+		else leave();
+	}
+
+	/** Escape: what is under way, then the tool, then what is chosen. */
+	function leave(): void {
+		if (gestures.cancel() || nudges.cancel()) return;
+		if (toolbox().tool !== "select") {
+			if (!toolbox().send({ type: "cancel" })) toolbox().take("select");
+		} else desk().select(null);
+	}
+
+	function removeChosen(): void {
+		const { selection, job, bay, plans } = desk();
+		if (selection === null) return;
+		const removal = removeThing(job.bays[bay] as Bay, plans[bay] as BayPlan, selection);
+		if (!removal.ok) {
+			place.tell(removal.why);
+			return;
+		}
+		desk().select(null);
+		desk().commit(removal.label, { ...job, bays: job.bays.map((it, i) => (i === bay ? removal.bay : it)) });
+		place.say(removal.label);
 	}
 
 	/** Escape lets go of what is dragged wherever the focus is, and does nothing else then. */
@@ -173,8 +235,26 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 	}
 
 	function nudgeChosen(dx: number, dy: number): void {
-		const { selection, bay } = desk();
-		if (isGrip(selection)) nudges.nudge({ kind: selection.kind, index: selection.index, bay }, dx, dy);
+		const { selection } = desk();
+		if (isGrip(selection)) nudges.nudge(selection, dx, dy);
+	}
+
+	/** A wall that is typed may end beyond the edge: the view steps back until its end is seen. */
+	function showSketch(sketch: Sketch | null): void {
+		const end = sketch?.points.at(-1);
+		if (end === undefined) return;
+		const seen = () => {
+			const { left, top } = toScreen(picture.view, end);
+			const { width, height } = picture.size;
+			return left > OUT_OF_SIGHT && left < width - OUT_OF_SIGHT && top > OUT_OF_SIGHT && top < height - OUT_OF_SIGHT;
+		};
+		for (let steps = 0; steps < STEPS_BACK && !seen(); steps++) zoom(STEP_BACK);
+	}
+
+	function toolChanged(state: Toolbox, before: Toolbox): void {
+		if (state.sketch !== before.sketch || state.tool !== before.tool) easel.redraw("live");
+		if (state.tool !== before.tool) frame.style.cursor = state.dragsAnywhere ? "crosshair" : "grab";
+		if (state.entry !== null && state.entry.run !== "") showSketch(state.sketch);
 	}
 
 	function zoom(factor: number): void {
@@ -207,6 +287,7 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 	const sized = new ResizeObserver(resize);
 	sized.observe(frame);
 	const stopStore = store.subscribe(changed);
+	const stopTools = tools.subscribe(toolChanged);
 	const stopPalette = watchPalette(dress);
 	resize();
 
@@ -219,8 +300,24 @@ export function createBoard(store: StoreApi<Desk>, place: BoardPlace): Board {
 			life.abort();
 			sized.disconnect();
 			stopStore();
+			stopTools();
 			stopPalette();
 		},
+	};
+}
+
+/** px that labels keep from what stands over the drawing. */
+const CLEAR = 6;
+
+function boxOf(element: HTMLElement, frame: HTMLElement): Box {
+	const outer = frame.getBoundingClientRect();
+	const { left, top, width, height } = element.getBoundingClientRect();
+	return {
+		left: left - outer.left + width / 2,
+		top: top - outer.top + height / 2,
+		halfWidth: width / 2 + CLEAR,
+		halfHeight: height / 2 + CLEAR,
+		turn: 0,
 	};
 }
 

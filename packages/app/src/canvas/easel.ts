@@ -1,5 +1,5 @@
+import type { Size } from "@baywright/editor";
 import Konva from "konva/lib/Core.js";
-import type { Size } from "./viewport.ts";
 
 /** Painters of one layer, bottom to top. A layer is redrawn as a whole, and only when it is asked to be. */
 export interface LayerPlan {
@@ -12,6 +12,8 @@ export interface Easel {
 	resize(size: Size): void;
 	/** Draws a layer anew with the next frame, however often it is asked. */
 	redraw(layer: string): void;
+	/** What is drawn on a layer, and how many of its pixels there are to a CSS px. */
+	picture(layer: string): { readonly canvas: HTMLCanvasElement; readonly ratio: number } | null;
 }
 
 /** Puts the painters on the layers of a stage made by `EaselStage`, which names each layer as its plan does. */
@@ -38,6 +40,10 @@ export function createEasel(stage: Konva.Stage, name: string, plans: readonly La
 		},
 		redraw(layer) {
 			layers.get(layer)?.batchDraw();
+		},
+		picture(layer) {
+			const canvas = layers.get(layer)?.getCanvas();
+			return canvas === undefined ? null : { canvas: canvas._canvas, ratio: canvas.getPixelRatio() };
 		},
 	};
 }

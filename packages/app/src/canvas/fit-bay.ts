@@ -1,3 +1,4 @@
+import { type Size, toScreen, type Viewport } from "@baywright/editor";
 import { midpoint, step } from "@baywright/geometry";
 import { type FitMark, fitView, isInView } from "./fit.ts";
 import { CORNER_HANDLE } from "./handles.ts";
@@ -5,7 +6,6 @@ import { runFigure } from "./labels/figures.ts";
 import { FIRST_LINE } from "./labels/runs.ts";
 import type { Scene, Subject } from "./scene.ts";
 import type { Measure } from "./text.ts";
-import { type Size, toScreen, type Viewport } from "./viewport.ts";
 import { DRAWN_THICKNESS } from "./wall-shape.ts";
 
 /** px between what is shown and the edge of the drawing. */
@@ -18,8 +18,21 @@ const NOTE_ROUND = 34;
 /** px round a dimension's text. */
 const TEXT_ROUND = 12;
 
-/** The closest view in which the whole bay shows with its dimensions and notes. `corner`: what stands over the drawing at its lower right. */
-export function fitBay(subject: Subject, size: Size, corner: Size, measure: Measure): Viewport {
+/** px over the drawing: `head` from its top edge down, `corner` at its lower right. */
+export interface Over {
+	readonly head: number;
+	readonly corner: Size;
+}
+
+/** The closest view in which the whole bay shows with its dimensions and notes, clear of what stands over the drawing. */
+export function fitBay(subject: Subject, full: Size, { head, corner }: Over, measure: Measure): Viewport {
+	const size = { width: full.width, height: Math.max(1, full.height - head) };
+	const view = fitUnder(subject, size, corner, measure);
+	return { ...view, top: view.top + head };
+}
+
+function fitUnder(subject: Subject, size: Size, corner: Size, measure: Measure): Viewport {
+	if (subject.corners.length < 2) return emptyView(subject, size);
 	const marks = fitMarks(subject, measure);
 	const view = fitView(marks, size, MARGIN);
 	const covered = marks.some(({ at, right, down, round }) => {
@@ -30,9 +43,19 @@ export function fitBay(subject: Subject, size: Size, corner: Size, measure: Meas
 	return fitView(marks, { width: size.width, height: size.height - corner.height }, MARGIN);
 }
 
+/** mm across the sheet while there is no wall to fit: room for most bays. */
+const EMPTY_ACROSS = 4200;
+
+/** A sheet to draw a bay on: its first corner, or where that will be, towards the left. */
+function emptyView({ corners }: Subject, size: Size): Viewport {
+	const scale = Math.min(size.width / EMPTY_ACROSS, size.height / (EMPTY_ACROSS / 2));
+	const { x, y } = corners[0] ?? { x: 0, y: 0 };
+	return { scale, left: size.width * 0.25 - x * scale, top: size.height * 0.65 + y * scale };
+}
+
 /** The whole bay shows, with its dimensions and notes. */
 export function bayInView(scene: Scene, measure: Measure): boolean {
-	return isInView(fitMarks(scene, measure), scene.view, scene.size);
+	return scene.corners.length < 2 || isInView(fitMarks(scene, measure), scene.view, scene.size);
 }
 
 function fitMarks({ bay, corners, walls, unit }: Subject, measure: Measure): FitMark[] {

@@ -1,5 +1,5 @@
+import { clampScale, GREATEST_SCALE, LEAST_SCALE, type Size, type Viewport } from "@baywright/editor";
 import type { Point } from "@baywright/geometry";
-import { clampScale, GREATEST_SCALE, LEAST_SCALE, type Size, type Viewport } from "./viewport.ts";
 
 /** Something that must be in view: a place in the plan, and how far from it the ink goes on screen whatever the scale. */
 export interface FitMark {

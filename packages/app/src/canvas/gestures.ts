@@ -1,18 +1,18 @@
-import type { Fingers, ScreenPoint } from "./viewport.ts";
+import type { Fingers, ScreenPoint } from "@baywright/editor";
 
 export type PointerKind = "mouse" | "touch";
 
-/** What a drawing does when it is pointed at, pressed, dragged, pinched and zoomed. Places in px from its top left. */
+/** What a drawing does when it is pointed at, pressed, dragged, pinched and zoomed. Places in px from its top left; `free` while Shift is held: nothing draws what is moved. */
 export interface GestureHost {
 	/** Whether something lies here that a drag takes hold of; otherwise a drag moves the sheet. */
 	holds(at: ScreenPoint, pointer: PointerKind): boolean;
 	/** The pointer rests or moves with nothing pressed; null when it has left. */
-	hover(at: ScreenPoint | null): void;
+	hover(at: ScreenPoint | null, free: boolean): void;
 	/** Pressed and let go without a drag. */
-	tap(at: ScreenPoint, pointer: PointerKind): void;
+	tap(at: ScreenPoint, pointer: PointerKind, free: boolean): void;
 	/** A drag of what was held at `from`. */
-	dragStart(from: ScreenPoint, pointer: PointerKind): void;
-	dragTo(at: ScreenPoint): void;
+	dragStart(from: ScreenPoint, pointer: PointerKind, free: boolean): void;
+	dragTo(at: ScreenPoint, free: boolean): void;
 	dragEnd(): void;
 	/** The drag does not count: Escape, a second finger, or the system took the pointer away. */
 	dragCancel(): void;
@@ -45,6 +45,9 @@ const WHEEL_LINE = 16;
 const LONGEST_WHEEL = 240;
 
 const MIDDLE_BUTTON = 1;
+
+/** What stands over the drawing and takes its own pointers. */
+const OWN = "button, label, input, select, [data-own]";
 
 type State =
 	| { readonly is: "idle" }
@@ -82,7 +85,7 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 	};
 
 	function press(event: PointerEvent): void {
-		if (event.target instanceof Element && event.target.closest("button") !== null) return;
+		if (event.target instanceof Element && event.target.closest(OWN) !== null) return;
 		if (event.button > MIDDLE_BUTTON) return;
 		const at = placeOf(event);
 		const pointer = kindOf(event);
@@ -91,7 +94,7 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 		if (down.size === 2) {
 			if (state.is === "dragging") host.dragCancel();
 			const [a, b] = [...down] as [[number, ScreenPoint], [number, ScreenPoint]];
-			host.hover(null);
+			host.hover(null, false);
 			host.pinchStart();
 			enter({ is: "pinching", ids: [a[0], b[0]], from: [a[1], b[1]] });
 			return;
@@ -106,7 +109,7 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 	function move(event: PointerEvent): void {
 		const at = placeOf(event);
 		if (!down.has(event.pointerId)) {
-			if (state.is === "idle" && event.pointerType !== "touch") host.hover(at);
+			if (state.is === "idle" && event.pointerType !== "touch") host.hover(at, event.shiftKey);
 			return;
 		}
 		down.set(event.pointerId, at);
@@ -115,30 +118,30 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 			host.pinchTo(state.from, to);
 			return;
 		}
-		if (state.is === "pressed" && state.id === event.pointerId) leavePress(state, at);
-		if (state.is === "dragging" && state.id === event.pointerId) host.dragTo(at);
+		if (state.is === "pressed" && state.id === event.pointerId) leavePress(state, at, event.shiftKey);
+		if (state.is === "dragging" && state.id === event.pointerId) host.dragTo(at, event.shiftKey);
 		else if (state.is === "panning" && state.id === event.pointerId) {
 			host.panBy(at.left - state.last.left, at.top - state.last.top);
 			state = { ...state, last: at };
 		}
 	}
 
-	function leavePress(pressed: State & { readonly is: "pressed" }, at: ScreenPoint): void {
+	function leavePress(pressed: State & { readonly is: "pressed" }, at: ScreenPoint, free: boolean): void {
 		if (Math.hypot(at.left - pressed.at.left, at.top - pressed.at.top) < SLOP[pressed.pointer]) return;
 		if (pressed.holds) {
-			host.hover(null);
+			host.hover(null, false);
 			enter({ is: "dragging", id: pressed.id });
-			host.dragStart(pressed.at, pressed.pointer);
+			host.dragStart(pressed.at, pressed.pointer, free);
 		} else if (pressed.pointer === "touch" && scrolls()) enter(IDLE);
 		else {
-			host.hover(null);
+			host.hover(null, false);
 			enter({ is: "panning", id: pressed.id, last: pressed.at });
 		}
 	}
 
 	function release(event: PointerEvent): void {
 		if (!down.delete(event.pointerId)) return;
-		if (state.is === "pressed" && state.id === event.pointerId) host.tap(state.at, state.pointer);
+		if (state.is === "pressed" && state.id === event.pointerId) host.tap(state.at, state.pointer, event.shiftKey);
 		if (state.is === "dragging" && state.id === event.pointerId) host.dragEnd();
 		if (state.is === "pinching") {
 			const [left] = down;
@@ -166,8 +169,7 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 	function touch(event: TouchEvent): void {
 		const [finger] = event.touches;
 		if (event.touches.length > 1 || (finger !== undefined && host.holds(placeOf(finger), "touch"))) {
-			if (event.cancelable && !(event.target instanceof Element && event.target.closest("button")))
-				event.preventDefault();
+			if (event.cancelable && !(event.target instanceof Element && event.target.closest(OWN))) event.preventDefault();
 		}
 	}
 
@@ -175,7 +177,7 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 	element.addEventListener("pointermove", move, { signal });
 	element.addEventListener("pointerup", release, { signal });
 	element.addEventListener("pointercancel", lose, { signal });
-	element.addEventListener("pointerleave", () => state.is === "idle" && host.hover(null), { signal });
+	element.addEventListener("pointerleave", () => state.is === "idle" && host.hover(null, false), { signal });
 	element.addEventListener("wheel", wheel, { signal, passive: false });
 	element.addEventListener("touchstart", touch, { signal, passive: false });
 	element.addEventListener("auxclick", (event) => event.preventDefault(), { signal });

@@ -1,20 +1,36 @@
-import type { Desk } from "../desk/desk.ts";
-import type { Selection } from "../desk/selection.ts";
+import {
+	type Desk,
+	isGrip,
+	panBy,
+	pinch,
+	type ScreenPoint,
+	type Selection,
+	SNAP_REACH,
+	sameThing,
+	type Toolbox,
+	type Touch,
+	toPlan,
+	type Viewport,
+	zoomAt,
+} from "@baywright/editor";
+import { type Bay, formatAngle, formatLength } from "@baywright/setout";
 import type { GestureHost, PointerKind } from "./gestures.ts";
-import { type Grip, gripOut, gripReadings, isGrip, moved, moveLabel } from "./grip.ts";
+import { heldOut, heldReadings } from "./held-readings.ts";
 import type { Tip } from "./paint/tip.ts";
 import type { Picture } from "./picture.ts";
 import { reach } from "./reach.ts";
-import { panBy, pinch, type ScreenPoint, toPlan, type Viewport, zoomAt } from "./viewport.ts";
 
 /** What the pointer does to the plan. */
 export interface Hand extends GestureHost {
-	/** The figures shown beside the pointer during a drag. */
+	/** The figures shown beside the pointer while a tool is at work. */
 	tip(): Tip | null;
+	/** Where a finger is that hides what it does; null for a mouse or an idle hand. */
+	finger(): ScreenPoint | null;
 }
 
 export interface HandTools {
 	readonly desk: () => Desk;
+	readonly toolbox: () => Toolbox;
 	readonly picture: Picture;
 	/** Takes up a new view. */
 	look(view: Viewport): void;
@@ -24,81 +40,110 @@ export interface HandTools {
 	/** Before anything else is done to the job. */
 	settle(): void;
 	/** A drag has become a step of the history. */
-	done(label: string): void;
+	done(): void;
+	/** A label of the plan that can be typed on is tapped. */
+	typeOn(at: ScreenPoint): boolean;
 }
 
-/** mm: a bow pulled as near to straight as this is straight. */
-const BOW_SNAP = 3;
+/** ms and px within which a second tap makes the first a double one. */
+const DOUBLE = { within: 380, apart: 14 } as const;
 
-interface Drag {
-	readonly grip: Grip;
-	readonly from: ScreenPoint;
-	readonly pointer: PointerKind;
-	readonly at: ScreenPoint;
-}
-
-export function createHand({ desk, picture, look, redrawLive, cursor, settle, done }: HandTools): Hand {
-	let drag: Drag | null = null;
+export function createHand(tools: HandTools): Hand {
+	const { desk, toolbox, picture, look, redrawLive, cursor, settle, done, typeOn } = tools;
+	let pointer: { readonly at: ScreenPoint; readonly kind: PointerKind } | null = null;
 	let pinchedFrom: Viewport | null = null;
+	let lastTap: { readonly at: ScreenPoint; readonly time: number } | null = null;
 
-	const under = (at: ScreenPoint, pointer: PointerKind) => reach(picture.scene(), picture.layout(), at, pointer);
+	const under = (at: ScreenPoint, kind: PointerKind) =>
+		reach(picture.scene(), picture.layout(), desk().selection, at, kind);
+
+	const touchAt = (at: ScreenPoint, kind: PointerKind, free: boolean): Touch => ({
+		at: toPlan(picture.view, at),
+		target: under(at, kind),
+		reach: free ? 0 : SNAP_REACH / picture.view.scale,
+	});
 
 	function point(hover: Selection | null): void {
-		const before = desk().hover;
-		if (before?.kind === hover?.kind && before?.index === hover?.index) return;
-		desk().point(hover);
+		if (!sameThing(hover, desk().hover)) desk().point(hover);
+	}
+
+	function tip(): Tip | null {
+		const { busy, held, sketch } = toolbox();
+		if (pointer === null || (!busy && sketch === null)) return null;
+		const touch = pointer.kind === "touch";
+		const scene = picture.scene();
+		if (held !== null) {
+			const before = held.job.bays[held.bay] as Bay;
+			return {
+				at: pointer.at,
+				touch,
+				readings: heldReadings(held.target, before, scene),
+				out: heldOut(held.target, scene),
+			};
+		}
+		const figures = sketch?.figures ?? [];
+		const readings = figures.map((it) => ({
+			name: it.name,
+			figure: it.kind === "length" ? formatLength(it.mm, scene.unit) : formatAngle(it.degrees),
+		}));
+		return readings.length === 0 ? null : { at: pointer.at, touch, readings, out: { left: 1, top: -1 } };
 	}
 
 	return {
-		tip: () =>
-			drag === null
-				? null
-				: {
-						at: drag.at,
-						touch: drag.pointer === "touch",
-						readings: gripReadings(drag.grip, picture.scene()),
-						out: gripOut(drag.grip, picture.scene()),
-					},
-		holds: (at, pointer) => isGrip(under(at, pointer)),
-		hover(at) {
-			const hover = at === null ? null : under(at, "mouse");
+		tip,
+		finger: () => (toolbox().busy && pointer?.kind === "touch" ? pointer.at : null),
+		holds: (at, kind) => toolbox().dragsAnywhere || isGrip(under(at, kind)),
+		hover(at, free) {
+			pointer = at === null ? null : { at, kind: "mouse" };
+			const touch = at === null ? null : touchAt(at, "mouse", free);
+			const { tool, dragsAnywhere } = toolbox();
+			if (tool !== "select") toolbox().send({ type: "hover", touch });
+			const hover = dragsAnywhere ? null : (touch?.target ?? null);
 			point(hover);
-			cursor(hover === null ? "grab" : isGrip(hover) ? "move" : "pointer");
+			cursor(dragsAnywhere ? "crosshair" : hover === null ? "grab" : isGrip(hover) ? "move" : "pointer");
 		},
-		tap(at, pointer) {
+		tap(at, kind, free) {
 			settle();
-			desk().select(nextUnder(under(at, pointer), desk().selection, picture));
+			pointer = { at, kind };
+			const touch = touchAt(at, kind, free);
+			const now = performance.now();
+			const twice =
+				lastTap !== null &&
+				now - lastTap.time < DOUBLE.within &&
+				Math.hypot(at.left - lastTap.at.left, at.top - lastTap.at.top) < DOUBLE.apart;
+			lastTap = twice ? null : { at, time: now };
+			if (twice && toolbox().send({ type: "double-tap", touch })) return;
+			if (toolbox().tool === "select") {
+				if (typeOn(at)) return;
+				desk().select(nextUnder(touch.target, desk().selection, picture));
+				return;
+			}
+			toolbox().send({ type: "tap", touch });
 		},
-		dragStart(from, pointer) {
+		dragStart(from, kind, free) {
 			settle();
-			const held = under(from, pointer);
-			if (held === null || !isGrip(held)) return;
-			const { job, bay } = desk();
-			desk().select(held);
-			drag = { grip: { kind: held.kind, index: held.index, job, bay }, from, pointer, at: from };
+			pointer = { at: from, kind };
+			toolbox().send({ type: "grab", touch: touchAt(from, kind, free) });
 		},
-		dragTo(at) {
-			if (drag === null) return;
-			drag = { ...drag, at };
-			const start = toPlan(picture.view, drag.from);
-			const now = toPlan(picture.view, at);
-			desk().preview(moved(drag.grip, now.x - start.x, now.y - start.y, BOW_SNAP));
+		dragTo(at, free) {
+			if (pointer === null) return;
+			pointer = { at, kind: pointer.kind };
+			toolbox().send({
+				type: "drag",
+				touch: { at: toPlan(picture.view, at), target: null, reach: free ? 0 : SNAP_REACH / picture.view.scale },
+			});
 			redrawLive();
 		},
 		dragEnd() {
-			if (drag === null) return;
-			const label = moveLabel(drag.grip);
-			drag = null;
+			toolbox().send({ type: "drop" });
+			if (pointer?.kind === "touch") pointer = null;
 			picture.relabel();
-			desk().commit(label);
-			done(label);
+			done();
 			redrawLive();
 		},
 		dragCancel() {
-			if (drag === null) return;
-			drag = null;
+			toolbox().send({ type: "cancel" });
 			picture.relabel();
-			desk().cancel();
 			redrawLive();
 		},
 		panBy(left, top) {
@@ -114,7 +159,9 @@ export function createHand({ desk, picture, look, redrawLive, cursor, settle, do
 			look(zoomAt(picture.view, at, factor));
 		},
 		busy(what) {
-			cursor(what === "panning" ? "grabbing" : what === "dragging" ? "move" : "grab");
+			cursor(
+				what === "panning" ? "grabbing" : what === "dragging" ? "move" : toolbox().dragsAnywhere ? "crosshair" : "grab",
+			);
 		},
 	};
 }

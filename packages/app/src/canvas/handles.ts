@@ -1,11 +1,14 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { step } from "@baywright/geometry";
 import type { Scene } from "./scene.ts";
-import { type ScreenPoint, toScreen } from "./viewport.ts";
 import { DRAWN_THICKNESS, onFace, type WallShape } from "./wall-shape.ts";
 
 /** Radius of a corner's handle, px; smaller where corners stand close. */
 export const CORNER_HANDLE = 10;
 const LEAST_CORNER_HANDLE = 3;
+
+/** px: below this radius a corner's handle has no room for its number. */
+export const NUMBERED = 9;
 
 /** px: where corners stand closer than this their handles are not drawn; zooming in brings them. */
 const CLOSEST = 9;

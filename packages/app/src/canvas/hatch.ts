@@ -1,4 +1,4 @@
-import type { ScreenPoint } from "./viewport.ts";
+import type { ScreenPoint } from "@baywright/editor";
 
 export interface HatchStyle {
 	/** px between lines. */

@@ -1,4 +1,4 @@
-import type { Desk } from "../desk/desk.ts";
+import type { Desk, Toolbox } from "@baywright/editor";
 import type { LayerPlan } from "./easel.ts";
 import { paintBends } from "./paint/bends.ts";
 import { paintBrackets } from "./paint/brackets.ts";
@@ -7,10 +7,12 @@ import { paintHandles } from "./paint/handles.ts";
 import { paintHighlight } from "./paint/highlight.ts";
 import { paintJoints } from "./paint/joints.ts";
 import { paintLabels } from "./paint/labels.ts";
+import { type Loupe, paintLoupe } from "./paint/loupe.ts";
 import { paintNoDrill } from "./paint/no-drill.ts";
 import { paintObstacles } from "./paint/obstacles.ts";
 import { paintOpenings } from "./paint/openings.ts";
 import { paintSheet } from "./paint/sheet.ts";
+import { paintSketch } from "./paint/sketch.ts";
 import { paintStackBack } from "./paint/stack-back.ts";
 import { paintTip, type Tip } from "./paint/tip.ts";
 import { paintCuts, paintTrack } from "./paint/track.ts";
@@ -22,12 +24,24 @@ import type { Painter } from "./scene.ts";
 export const PLAN_LAYERS = ["sheet", "drawing", "live"] as const;
 
 /** The plan's layers: the sheet moves only with the view, the drawing with the bay, what is live with the pointer. */
-export function planLayers(picture: Picture, desk: () => Desk, tip: () => Tip | null): readonly LayerPlan[] {
+export function planLayers(
+	picture: Picture,
+	desk: () => Desk,
+	toolbox: () => Toolbox,
+	tip: () => Tip | null,
+	loupe: () => Loupe | null,
+): readonly LayerPlan[] {
 	const drawn = (name: string, painter: Painter) => ({
 		name,
 		paint: (pen: CanvasRenderingContext2D) => painter(pen, picture.scene()),
 	});
-	const live = () => {
+	/** What is live, seen once for each drawing of the layer: its first painter looks, the others take what it saw. */
+	let seen: Live | null = null;
+	const live = (): Live => {
+		seen ??= look();
+		return seen;
+	};
+	const look = () => {
 		const { selection, hover } = desk();
 		return {
 			...picture.scene(),
@@ -36,8 +50,11 @@ export function planLayers(picture: Picture, desk: () => Desk, tip: () => Tip | 
 			hover,
 			chosen: selection?.kind === "finding" ? selection.index : null,
 			tip: tip(),
+			sketch: toolbox().sketch,
+			loupe: loupe(),
 		};
 	};
+	type Live = ReturnType<typeof look>;
 	return [
 		{ name: "sheet", painters: [drawn("dots", paintSheet)] },
 		{
@@ -62,10 +79,18 @@ export function planLayers(picture: Picture, desk: () => Desk, tip: () => Tip | 
 		{
 			name: "live",
 			painters: [
-				{ name: "highlight", paint: (pen) => paintHighlight(pen, live()) },
+				{
+					name: "highlight",
+					paint: (pen) => {
+						seen = null;
+						paintHighlight(pen, live());
+					},
+				},
 				{ name: "trouble", paint: (pen) => paintTrouble(pen, live()) },
 				{ name: "handles", paint: (pen) => paintHandles(pen, live()) },
 				{ name: "findings", paint: (pen) => paintFindings(pen, live()) },
+				{ name: "sketch", paint: (pen) => paintSketch(pen, live()) },
+				{ name: "loupe", paint: (pen) => paintLoupe(pen, live()) },
 				{ name: "tip", paint: (pen) => paintTip(pen, live()) },
 			],
 		},

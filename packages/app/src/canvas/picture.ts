@@ -1,12 +1,11 @@
+import type { Desk, Size, Viewport } from "@baywright/editor";
 import type { Bay, BayPlan } from "@baywright/setout";
-import type { Desk } from "../desk/desk.ts";
 import type { Box } from "./labels/box.ts";
 import { type Layout, layOut } from "./labels/layout.ts";
 import type { Habits } from "./labels/place.ts";
 import type { Palette } from "./palette.ts";
 import { type Scene, type Subject, subjectOf } from "./scene.ts";
 import type { Measure } from "./text.ts";
-import type { Size, Viewport } from "./viewport.ts";
 
 /** What is on screen now, worked out at most once a frame. */
 export interface Picture {

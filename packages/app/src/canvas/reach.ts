@@ -1,11 +1,11 @@
+import { type ScreenPoint, type Selection, type Target, toPlan, toScreen } from "@baywright/editor";
 import { type Bend, nearestStation, type Point, pointAt } from "@baywright/geometry";
-import type { Selection } from "../desk/selection.ts";
 import { BOW_HANDLE, bowHandles, cornerHandles, WALL_HANDLE, wallHandles } from "./handles.ts";
 import { BADGE, type Layout } from "./labels/layout.ts";
 import type { Scene } from "./scene.ts";
+import { bendHandles, type SmallHandle, stretchHandles, trackEndHandles } from "./small-handles.ts";
 import { bracketBar, halfTrack, madeBends } from "./track-shape.ts";
-import { type ScreenPoint, toPlan, toScreen } from "./viewport.ts";
-import type { WallShape } from "./wall-shape.ts";
+import { DRAWN_THICKNESS, footOnShape, type WallShape } from "./wall-shape.ts";
 
 /** px that a pointer reaches beyond what is drawn: a fine pointer, and a finger (44 px across). */
 export const REACH = { mouse: 9, touch: 22 } as const;
@@ -14,17 +14,66 @@ export const REACH = { mouse: 9, touch: 22 } as const;
 const SMALL_REACH = { mouse: 6, touch: 14 } as const;
 
 /** What lies under the pointer, by the shape drawn and not by its colour: the marks of findings before handles, handles before what they stand on. */
-export function reach(scene: Scene, layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH): Selection | null {
+export function reach(
+	scene: Scene,
+	layout: Layout,
+	chosen: Selection | null,
+	at: ScreenPoint,
+	pointer: keyof typeof REACH,
+): Target | null {
 	return (
 		findingAt(layout, at, pointer) ??
+		smallHandleAt(stretchHandles(scene, chosen), at, REACH[pointer]) ??
 		handleAt(scene, at, REACH[pointer]) ??
+		smallHandleAt(trackEndHandles(scene), at, SMALL_REACH[pointer]) ??
+		smallHandleAt(bendHandles(scene), at, SMALL_REACH[pointer]) ??
 		trackThingAt(scene, at, SMALL_REACH[pointer]) ??
+		onWallAt(scene, at, SMALL_REACH[pointer]) ??
 		wallAt(scene, at, SMALL_REACH[pointer]) ??
 		pieceAt(scene, at, SMALL_REACH[pointer])
 	);
 }
 
-function findingAt(layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH): Selection | null {
+function smallHandleAt(handles: readonly SmallHandle[], at: ScreenPoint, within: number): Target | null {
+	return nearest(handles, (it) => Math.max(0, gap(it.at, at) - it.half), within)?.target ?? null;
+}
+
+/** Obstacles in front of the wall, then stretches without holes at its face, then openings in its thickness. */
+function onWallAt({ bay, walls, view }: Scene, at: ScreenPoint, within: number): Target | null {
+	const place = toPlan(view, at);
+	const reachable = within / view.scale;
+	const band = (wall: number, from: number, to: number, out: number, into: number): number => {
+		const shape = walls[wall];
+		if (!shape) return Number.POSITIVE_INFINITY;
+		const foot = footOnShape(shape, place);
+		const along = Math.max(from - foot.at, foot.at - to, 0);
+		const across = Math.max(-out - foot.off, foot.off - into, 0);
+		return Math.hypot(along, across);
+	};
+	const obstacle = nearest(
+		bay.obstacles.map((it, index) => ({ it, index })),
+		({ it }) => band(it.wall, it.from, it.to, 0, Math.max(it.depth, LEAST_OBSTACLE / view.scale)),
+		Math.min(reachable, LEAST_OBSTACLE / view.scale),
+	);
+	if (obstacle !== null) return { kind: "obstacle", index: obstacle.index };
+	const stretches = bay.walls.flatMap(({ noDrill }, wall) =>
+		noDrill.map(([from, to], index) => ({ wall, index, from, to })),
+	);
+	const noDrill = nearest(stretches, (it) => band(it.wall, it.from, it.to, NO_DRILL / view.scale, 0), 0);
+	if (noDrill !== null) return { kind: "no-drill", index: noDrill.index, wall: noDrill.wall };
+	const opening = nearest(
+		bay.openings.map((it, index) => ({ it, index })),
+		({ it }) => band(it.wall, it.from, it.to, DRAWN_THICKNESS, 0),
+		0,
+	);
+	return opening === null ? null : { kind: "opening", index: opening.index };
+}
+
+/** px that a flush obstacle stands off the wall as drawn, and that the crosses of a stretch without holes reach into it. */
+const LEAST_OBSTACLE = 5;
+const NO_DRILL = 12;
+
+function findingAt(layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH): Target | null {
 	const within = Math.max(BADGE, REACH[pointer]);
 	const badges = layout.labels.filter((label) => label.kind === "badge");
 	const badge = nearest(badges, ({ box }) => gap(box, at), within);
@@ -33,7 +82,7 @@ function findingAt(layout: Layout, at: ScreenPoint, pointer: keyof typeof REACH)
 }
 
 /** Of handles that stand close a finger means the nearest; a corner of those that are as near. */
-function handleAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+function handleAt(scene: Scene, at: ScreenPoint, within: number): Target | null {
 	const corners = cornerHandles(scene).map((it) => ({
 		it: { kind: "corner" as const, index: it.corner },
 		away: Math.max(0, gap(it.at, at) - it.radius),
@@ -58,7 +107,7 @@ function handleAt(scene: Scene, at: ScreenPoint, within: number): Selection | nu
 const BAR_REST = WALL_HANDLE.halfLength - WALL_HANDLE.halfBreadth;
 
 /** Joints before brackets, brackets before bends: the smaller lies on the larger. */
-function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Target | null {
 	const { plan, bay, view } = scene;
 	const { path } = plan;
 	if (path === null) return null;
@@ -91,13 +140,13 @@ function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Selection 
 }
 
 /** Anywhere in a wall's thickness. */
-function wallAt(scene: Scene, at: ScreenPoint, within: number): Selection | null {
+function wallAt(scene: Scene, at: ScreenPoint, within: number): Target | null {
 	const shapes = scene.walls.filter((shape) => shape !== null);
 	const wall = nearest(shapes, (shape) => gapToBand(shape, scene, at), within);
 	return wall === null ? null : { kind: "wall", index: wall.wall };
 }
 
-function pieceAt({ plan, view }: Scene, at: ScreenPoint, within: number): Selection | null {
+function pieceAt({ plan, view }: Scene, at: ScreenPoint, within: number): Target | null {
 	if (plan.path === null) return null;
 	const near = nearestStation(plan.path, toPlan(view, at));
 	if (near === null || near.distance * view.scale > halfTrack(plan, view) + within) return null;

@@ -1,8 +1,8 @@
+import type { Size, Viewport } from "@baywright/editor";
 import type { Point } from "@baywright/geometry";
 import type { Bay, BayPlan, LengthUnit } from "@baywright/setout";
 import type { Palette } from "./palette.ts";
 import type { Measure } from "./text.ts";
-import type { Size, Viewport } from "./viewport.ts";
 import { shapeWalls, type WallShape } from "./wall-shape.ts";
 
 /** All that the painters draw from, in one frame. */

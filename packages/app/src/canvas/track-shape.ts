@@ -1,5 +1,7 @@
+import type { Viewport } from "@baywright/editor";
 import {
 	type Bend,
+	type Bow,
 	type Point,
 	pointAt,
 	pointOffFace,
@@ -11,7 +13,6 @@ import {
 } from "@baywright/geometry";
 import type { Bay, BayPlan, Bracket } from "@baywright/setout";
 import type { Along } from "./fold-wave.ts";
-import type { Viewport } from "./viewport.ts";
 
 /** The two lines of the track are drawn at least this far from its centre line, px, so that they stay two. */
 const LEAST_HALF_WIDTH = 2.25;
@@ -107,6 +108,13 @@ export function foldDepth(plan: BayPlan): number {
 export function madeBends(plan: BayPlan): { readonly bend: Bend; readonly corner: number }[] {
 	return (plan.path?.segments ?? []).flatMap((segment) =>
 		segment.kind === "bend" && !segment.sprung ? [{ bend: segment, corner: segment.corners[0] as number }] : [],
+	);
+}
+
+/** All that is bent: made bends, and bows along their walls. */
+export function bentStretches(plan: BayPlan): (Bend | Bow)[] {
+	return (plan.path?.segments ?? []).filter(
+		(segment): segment is Bend | Bow => segment.kind === "bow" || (segment.kind === "bend" && !segment.sprung),
 	);
 }
 

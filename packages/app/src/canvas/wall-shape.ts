@@ -114,6 +114,22 @@ export function onFace({ from, chord, arc }: Face, at: number): FacePlace {
 	};
 }
 
+/** The foot of a point on a wall's face: mm along it from its left corner, and mm off it into the room. Beyond its ends on its line or round its arc. */
+export function footOnShape({ from, chord, arc }: Face, p: Point): { readonly at: number; readonly off: number } {
+	const { ux, uy, length } = chord;
+	if (arc === null) {
+		const [x, y] = [p.x - from.x, p.y - from.y];
+		return { at: x * ux + y * uy, off: x * uy - y * ux };
+	}
+	const side = Math.sign(arc.rise);
+	const [x, y] = [p.x - arc.centre.x, p.y - arc.centre.y];
+	const angle = Math.atan2(x * ux + y * uy, side * (y * ux - x * uy));
+	return {
+		at: (angle + halfAngle(arc.rise, length)) * arc.radius,
+		off: side * (arc.radius - Math.hypot(x, y)),
+	};
+}
+
 /** The band between two places on a wall, from `inner` to `outer` mm outside its face. */
 export function wallBand(shape: WallShape, from: number, to: number, inner: number, outer: number): Point[] {
 	const stops = [from, ...bowStops(shape, from, to), to].map((at) => onFace(shape, at));

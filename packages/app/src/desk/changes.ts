@@ -1,5 +1,5 @@
+import { withAngle, withRun } from "@baywright/editor";
 import type { Job, Operation } from "@baywright/setout";
-import { withAngle, withRun } from "./walls.ts";
 
 type Bay = Job["bays"][number];
 

@@ -1,8 +1,9 @@
+import type { Desk } from "@baywright/editor";
+import { share } from "@baywright/editor";
 import type { BayPlan } from "@baywright/setout";
 import { formatLength, type Job } from "@baywright/setout";
-import { useRef } from "react";
-import { type Desk, useDesk } from "./desk.ts";
-import { share } from "./share.ts";
+import { useRef, useSyncExternalStore } from "react";
+import { desk, useDesk } from "./desk.ts";
 
 /** The plan of the bay on the table. */
 export function planOnTable(desk: Desk): BayPlan {
@@ -32,6 +33,39 @@ export function usePlanPart<Part>(select: (plan: BayPlan) => Part): Part {
 /** Subscribes to a part of the bay on the table. */
 export function useBay<Part>(select: (bay: Job["bays"][number]) => Part): Part {
 	return useDesk((desk) => select(bayOnTable(desk)));
+}
+
+/**
+ * As `useBay`, for what stands in fields: while something is dragged it comes a few times a second, since a field made anew with every
+ * frame costs more than all the drawing; at rest it is exact. Figures that must keep up with the drawing are `Figure`s.
+ */
+export function useBayAtEase<Part>(select: (bay: Job["bays"][number]) => Part): Part {
+	const now = () => select(bayOnTable(desk.getState()));
+	return useSyncExternalStore(atEase, now, now);
+}
+
+/** ms between two looks at what is dragged. */
+const EASE = 120;
+
+const listeners = new Set<() => void>();
+let due: ReturnType<typeof setTimeout> | null = null;
+
+function tell(): void {
+	if (due !== null) clearTimeout(due);
+	due = null;
+	for (const listener of listeners) listener();
+}
+
+desk.subscribe((state) => {
+	if (state.shown === state.job) tell();
+	else due ??= setTimeout(tell, EASE);
+});
+
+function atEase(listener: () => void): () => void {
+	listeners.add(listener);
+	return () => {
+		listeners.delete(listener);
+	};
 }
 
 /** Lengths (mm) written in the job's unit. */

@@ -1,11 +1,20 @@
+import type { ToolName } from "@baywright/editor";
 import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 
 export type Theme = "light" | "dark" | "system";
 
+/** The stages of a job, in the order of the work. */
+export const STAGES = ["survey", "track", "curtains", "order", "sheets"] as const;
+export type Stage = (typeof STAGES)[number];
+
 /** What stands open over the desk. */
 export type Sheet =
 	| { readonly kind: "examples" }
+	| { readonly kind: "bays" }
+	| { readonly kind: "new-bay" }
+	| { readonly kind: "commands" }
+	| { readonly kind: "keys" }
 	| { readonly kind: "systems" }
 	| { readonly kind: "job" }
 	| { readonly kind: "findings-help" }
@@ -16,6 +25,10 @@ export type Sheet =
 export interface Screen {
 	readonly theme: Theme;
 	readonly sheet: Sheet | null;
+	/** The stage at hand: its controls stand in the side column. */
+	readonly stage: Stage;
+	/** A tool that is wanted in hand as soon as the plan stands. */
+	readonly wanted: ToolName | null;
 	/** False while there is no job yet: the opening page stands instead of the desk. */
 	readonly started: boolean;
 	/** A passing word about what just happened. */
@@ -32,9 +45,15 @@ export interface Screen {
 	say(word: string): void;
 }
 
+// Read when the store is made, so they stand before it.
+const STAGE_KEY = "baywright-stage";
+const THEME_KEY = "baywright-theme";
+
 export const screen = createStore<Screen>()((set) => ({
 	theme: storedTheme(),
 	sheet: null,
+	stage: storedStage(),
+	wanted: null,
 	started: true,
 	word: "",
 	elsewhere: false,
@@ -55,7 +74,24 @@ export function toTop(): void {
 	window.scrollTo(0, 0);
 }
 
-const THEME_KEY = "baywright-theme";
+/** Goes to a stage. It is remembered for this visit: a reload comes back to it, another tab has its own. */
+export function setStage(stage: Stage): void {
+	screen.setState({ stage });
+	try {
+		sessionStorage.setItem(STAGE_KEY, stage);
+	} catch {
+		// A browser that keeps nothing starts at the survey again.
+	}
+}
+
+function storedStage(): Stage {
+	try {
+		const stored = sessionStorage.getItem(STAGE_KEY);
+		return STAGES.find((stage) => stage === stored) ?? "survey";
+	} catch {
+		return "survey";
+	}
+}
 
 /** Puts the theme on the page and remembers it. */
 export function setTheme(theme: Theme): void {

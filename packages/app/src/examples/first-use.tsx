@@ -19,7 +19,7 @@ export function FirstUse() {
 			</header>
 			<main>
 				<p className="first-line">
-					A curtain track set out for a bay: brackets, bends and cut lengths. Take a bay to begin.
+					A curtain track set out for a bay: brackets, bends and cut lengths. Take the bay most like yours.
 				</p>
 				<div className="pair">
 					<Button className="button" onPress={() => void openJobFile()}>

@@ -1,11 +1,12 @@
-import { type BayPlan, type Job, serialiseJob, severityOf } from "@baywright/setout";
+import { emptyBay, newJob, plainBay, plainBays, plansOf } from "@baywright/editor";
+import { type Bay, type BayPlan, type Job, serialiseJob, severityOf } from "@baywright/setout";
 import { use } from "react";
 import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
-import { plainJob } from "../desk/plain-job.ts";
-import { plansOf } from "../desk/plans.ts";
-import { type Aside, jobsAside, replaceJob } from "../storage/keeper.ts";
+import { startJob, startTaping } from "../desk/start-taping.ts";
+import { type Aside, jobsAside } from "../storage/keeper.ts";
 import { type Example, loadExamples } from "./examples.ts";
+import { PlainCards } from "./plain-cards.tsx";
 import { Thumbnail } from "./thumbnail.tsx";
 
 interface Stock {
@@ -21,13 +22,10 @@ export function Opening() {
 	const { examples, aside } = use(stockNow());
 	return (
 		<>
+			<h2 className="opening-heading">Start a bay</h2>
+			<PlainCards take={(bay, title) => begin(bay, title, examples)} tape={() => startTaping(isSpare(examples))} />
+			<h2 className="opening-heading">Or look at an example</h2>
 			<ul className="opening-list">
-				<li>
-					<Button className="opening-card" onPress={() => start(plainJob(), "start from a plain square bay", examples)}>
-						<PlainSketch />
-						<Words title="A plain square bay" note="Start here with your own: drag its corners or type its runs." />
-					</Button>
-				</li>
 				{examples.map(({ file, job, plan }) => (
 					<li key={file}>
 						<Button className="opening-card" onPress={() => start(job, `open ${job.title}`, examples)}>
@@ -39,7 +37,7 @@ export function Opening() {
 			</ul>
 			{aside.length === 0 ? null : (
 				<>
-					<h3 className="opening-heading">Put aside on this device</h3>
+					<h2 className="opening-heading">Put aside on this device</h2>
 					<ul className="opening-list">
 						{aside.map(({ job, at }) => (
 							<li key={at}>
@@ -68,11 +66,19 @@ function stockNow(): Promise<Stock> {
 	return stock;
 }
 
-/** An example that nobody has changed need not be kept: it is here anyway. */
+function begin(bay: Bay, title: string, examples: readonly Example[]): void {
+	startJob(newJob(bay), `start from ${title.charAt(0).toLowerCase()}${title.slice(1)}`, isSpare(examples));
+}
+
 function start(job: Job, label: string, examples: readonly Example[]): void {
+	startJob(job, label, isSpare(examples));
+}
+
+/** A plain bay or an example that nobody has changed need not be kept: it is here anyway. */
+function isSpare(examples: readonly Example[]): boolean {
 	const now = serialiseJob(desk.getState().job);
-	const spare = [plainJob(), ...examples.map((example) => example.job)].some((known) => serialiseJob(known) === now);
-	void replaceJob(job, label, spare);
+	const plain = [emptyBay(), ...plainBays.map(({ id }) => plainBay(id))].map(newJob);
+	return [...plain, ...examples.map((example) => example.job)].some((known) => serialiseJob(known) === now);
 }
 
 function noteOf({ notes }: Job, plan: BayPlan): string {
@@ -88,15 +94,5 @@ function Words({ title, note }: { readonly title: string; readonly note: string 
 			<span className="opening-title">{title}</span>
 			<span className="opening-note">{note}</span>
 		</span>
-	);
-}
-
-function PlainSketch() {
-	return (
-		<svg className="thumbnail" viewBox="0 0 240 132" aria-hidden="true">
-			<path d="M40 110V26H200V110" fill="none" stroke="var(--wall)" strokeWidth="1.6" strokeDasharray="7 5" />
-			<path d="M48 110V54Q48 34 68 34H172Q192 34 192 54V110" fill="none" stroke="var(--track)" strokeWidth="1.8" />
-			<path d="M120 62v26M107 75h26" stroke="var(--ink)" strokeWidth="2" />
-		</svg>
 	);
 }

@@ -1,6 +1,7 @@
+import type { Desk } from "@baywright/editor";
 import { formatLength, type LengthUnit } from "@baywright/setout";
 import { useLayoutEffect, useRef } from "react";
-import { type Desk, desk } from "../desk/desk.ts";
+import { desk } from "../desk/desk.ts";
 
 interface Props {
 	/** The figure, in mm unless `format` says otherwise; null for none. */

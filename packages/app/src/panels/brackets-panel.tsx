@@ -1,17 +1,20 @@
+import { isSelected } from "@baywright/editor";
 import { wallName } from "@baywright/setout";
+import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
-import { isSelected } from "../desk/selection.ts";
 import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
+import { BracketPin } from "./bracket-pin.tsx";
+import { bringIntoView } from "./bring-into-view.ts";
 import { Section } from "./section.tsx";
 
 /** Where to drill, read by a tape along the wall face from the corner on either side. */
 export function BracketsPanel({ open = false }: { readonly open?: boolean }) {
 	const count = usePlan((plan) => plan.brackets.length);
 	return (
-		<Section title="Brackets" gist={String(count)} open={open} id="brackets">
+		<Section title="Brackets" holds={HOLDS} gist={String(count)} open={open} id="brackets">
 			{count === 0 ? (
 				<p className="quiet">No brackets until the track fits.</p>
 			) : (
@@ -45,37 +48,52 @@ export function BracketsPanel({ open = false }: { readonly open?: boolean }) {
 
 function BracketRow({ index }: { readonly index: number }) {
 	const chosen = useDesk((state) => isSelected(state.selection, "bracket", index));
+	const pointed = useDesk((state) => isSelected(state.hover, "bracket", index));
 	const wall = usePlan((plan) => plan.brackets[index]?.wall ?? 0);
 	const walls = useBay((bay) => bay.corners.length - 1);
 	const name = capital(wallName(wall, walls));
 	const role = usePlan((plan) => plan.brackets[index]?.role ?? "field");
+	const row = useRef<HTMLTableRowElement>(null);
 	const { select, point } = desk.getState();
+	useEffect(() => {
+		if (chosen && row.current) bringIntoView(row.current);
+	}, [chosen]);
 	return (
-		<tr
-			className={chosen ? "row chosen" : "row"}
-			onPointerEnter={() => point({ kind: "bracket", index })}
-			onPointerLeave={() => point(null)}
-		>
-			<th scope="row">
-				<Button
-					className="place place-bracket"
-					aria-label={`Bracket ${index + 1}`}
-					aria-pressed={chosen}
-					onPress={() => select(chosen ? null : { kind: "bracket", index })}
-				>
-					{index + 1}
-				</Button>
-			</th>
-			<td className="word">
-				{name} <span className="under">{ROLES[role]}</span>
-			</td>
-			<td>
-				<Figure of={(state) => planOnTable(state).brackets[index]?.fromLeftCorner} />
-			</td>
-			<td>
-				<Figure of={(state) => planOnTable(state).brackets[index]?.fromRightCorner} />
-			</td>
-		</tr>
+		<>
+			<tr
+				ref={row}
+				className={`row${chosen ? " chosen" : ""}${pointed ? " pointed" : ""}`}
+				onPointerEnter={() => point({ kind: "bracket", index })}
+				onPointerLeave={() => point(null)}
+			>
+				<th scope="row">
+					<Button
+						className="place place-bracket"
+						aria-label={`Bracket ${index + 1}`}
+						aria-pressed={chosen}
+						onPress={() => select(chosen ? null : { kind: "bracket", index })}
+					>
+						{index + 1}
+					</Button>
+				</th>
+				<td className="word">
+					{name} <span className="under">{ROLES[role]}</span>
+				</td>
+				<td>
+					<Figure of={(state) => planOnTable(state).brackets[index]?.fromLeftCorner} />
+				</td>
+				<td>
+					<Figure of={(state) => planOnTable(state).brackets[index]?.fromRightCorner} />
+				</td>
+			</tr>
+			{chosen ? (
+				<tr className="detail chosen" data-row="">
+					<td colSpan={4}>
+						<BracketPin bracket={index} />
+					</td>
+				</tr>
+			) : null}
+		</>
 	);
 }
 
@@ -87,3 +105,5 @@ const ROLES = {
 	field: "between",
 	pinned: "pinned",
 } as const;
+
+const HOLDS = ["bracket"] as const;

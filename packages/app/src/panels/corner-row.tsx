@@ -1,12 +1,14 @@
+import type { Desk } from "@baywright/editor";
+import { angleOf, isSelected } from "@baywright/editor";
 import { type BayPlan, type CornerSetOut, formatAngle } from "@baywright/setout";
+import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import { setBendRadius } from "../desk/changes.ts";
-import { type Desk, desk, useDesk } from "../desk/desk.ts";
+import { desk, useDesk } from "../desk/desk.ts";
 import { bayOnTable, planOnTable, useBay, useLength, usePlan } from "../desk/on-table.ts";
-import { isSelected } from "../desk/selection.ts";
-import { angleOf } from "../desk/walls.ts";
 import { Figure } from "../fields/figure.tsx";
 import { LengthField } from "../fields/length-field.tsx";
+import { bringIntoView } from "./bring-into-view.ts";
 
 interface RowProps {
 	readonly corner: number;
@@ -21,16 +23,29 @@ function angleAt(state: Desk, corner: number): number {
 
 /** One corner's figures; selected, also the field for its radius. */
 export function CornerRow({ corner, shares }: RowProps) {
-	const chosen = useDesk((state) => isSelected(state.selection, "corner", corner));
+	const chosen = useDesk(
+		({ selection }) => isSelected(selection, "corner", corner) || isSelected(selection, "bend", corner),
+	);
+	const pointed = useDesk(({ hover }) => isSelected(hover, "corner", corner) || isSelected(hover, "bend", corner));
 	const set = useBay((bay) => bay.track.bends.some((bend) => bend.corner === corner));
 	const sprung = usePlan((plan) => fittedAt(plan, corner)?.sprung ?? false);
 	const uneven = usePlan((plan) => isUneven(fittedAt(plan, corner)?.setBack));
-	const { select } = desk.getState();
+	const { select, point } = desk.getState();
 	const toggle = () => select(chosen ? null : { kind: "corner", index: corner });
+	const row = useRef<HTMLTableRowElement>(null);
+	useEffect(() => {
+		if (chosen && row.current) bringIntoView(row.current);
+	}, [chosen]);
 
 	return (
 		<>
-			<tr className={chosen ? "row chosen" : "row"} onClick={toggle}>
+			<tr
+				ref={row}
+				className={`row${chosen ? " chosen" : ""}${pointed ? " pointed" : ""}`}
+				onClick={toggle}
+				onPointerEnter={() => point({ kind: "corner", index: corner })}
+				onPointerLeave={() => point(null)}
+			>
 				<th scope="row">
 					<Button className="place" aria-label={`Corner ${corner}`} aria-expanded={chosen} onPress={toggle}>
 						{corner}

@@ -2,19 +2,21 @@ import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
 import { bayOnTable, planOnTable, useBay, usePlan } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
+import { BowRow } from "./bow-row.tsx";
 import { type CornerGroup, cornerGroups, groupTitle } from "./corner-groups.ts";
 import { CornerRow } from "./corner-row.tsx";
 import { Section } from "./section.tsx";
 
-/** Every corner as a fitter marks it out; the one selected has its radius to set. */
+/** Every corner and bow as a fitter marks it out, left to right; the corner selected has its radius to set. */
 export function CornersPanel() {
 	const count = useBay((bay) => Math.max(bay.corners.length - 2, 0));
 	const groups = useGroups();
+	const bows = useBows();
 	const sprung = usePlan((plan) => plan.corners.filter((corner) => corner.sprung).length);
 	const bends = groups.reduce((sum, { kind }) => sum + (kind === "reverse" ? 2 : 1), 0) - sprung;
 	return (
-		<Section title="Corners" gist={bends === 1 ? "1 bend" : `${bends} bends`}>
-			{count === 0 ? (
+		<Section title="Corners" holds={HOLDS} gist={gistOf(bends, bows.length)}>
+			{count === 0 && bows.length === 0 ? (
 				<p className="quiet">A straight wall: nothing to bend.</p>
 			) : (
 				<table className="figures corners">
@@ -30,9 +32,13 @@ export function CornersPanel() {
 							<th scope="col">gap</th>
 						</tr>
 					</thead>
-					{groups.map((group) => (
-						<GroupRows key={group.corners[0]} group={group} />
-					))}
+					{inOrder(groups, bows).map((item) =>
+						typeof item === "number" ? (
+							<BowRow key={`bow ${item}`} wall={item} />
+						) : (
+							<GroupRows key={item.corners[0]} group={item} />
+						),
+					)}
 				</table>
 			)}
 			<Button className="button" onPress={() => screen.getState().show({ kind: "corner-card", corner: null })}>
@@ -65,6 +71,23 @@ function GroupRows({ group }: { readonly group: CornerGroup }) {
 	);
 }
 
+function gistOf(bends: number, bows: number): string {
+	const made = bends === 1 ? "1 bend" : `${bends} bends`;
+	return bows === 0 ? made : `${made}, ${bows === 1 ? "1 bow" : `${bows} bows`}`;
+}
+
+/** Groups of corners with the bowed walls among them: each before the corner at its right end. */
+function inOrder(groups: readonly CornerGroup[], bows: readonly number[]): (CornerGroup | number)[] {
+	const at = (item: CornerGroup | number) => (typeof item === "number" ? item + 0.5 : (item.corners[0] as number));
+	return [...groups, ...bows].sort((a, b) => at(a) - at(b));
+}
+
+/** The bowed walls along which the track is bent. */
+function useBows(): readonly number[] {
+	const text = usePlan((plan) => plan.bows.map(({ wall }) => wall).join());
+	return text === "" ? [] : text.split(",").map(Number);
+}
+
 /** Told apart by their text, so that the table is made anew only when corners come together or part. */
 function useGroups(): readonly CornerGroup[] {
 	const text = useDesk((state) =>
@@ -72,3 +95,5 @@ function useGroups(): readonly CornerGroup[] {
 	);
 	return JSON.parse(text) as CornerGroup[];
 }
+
+const HOLDS = ["corner", "bend"] as const;

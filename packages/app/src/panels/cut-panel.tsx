@@ -1,7 +1,7 @@
+import { isSelected } from "@baywright/editor";
 import { useEffect, useRef } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
-import { planOnTable, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
-import { isSelected } from "../desk/selection.ts";
+import { planOnTable, useBay, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
 import { Figure } from "../fields/figure.tsx";
 import { useScrollSigns } from "./scroll-signs.ts";
 
@@ -96,6 +96,14 @@ const FADE = 24;
 const SURE = 1.96;
 
 function NothingToCut() {
+	const walled = useBay((bay) => bay.corners.length > 1);
+	if (!walled)
+		return (
+			<section className="cut" id="cut" aria-label="Cut">
+				<p className="cut-figure">Nothing to cut yet</p>
+				<p className="quiet">With the first wall there is a track, and a length to cut.</p>
+			</section>
+		);
 	return (
 		<section className="cut cut-none" id="cut" aria-label="Cut">
 			<p className="cut-figure">Do not cut</p>

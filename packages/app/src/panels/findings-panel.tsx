@@ -1,9 +1,9 @@
+import { isSelected } from "@baywright/editor";
 import { describe, type Finding, type Severity } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, usePlanPart } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
-import { isSelected } from "../desk/selection.ts";
 import { SeverityMark } from "./severity-mark.tsx";
 
 /** Everything the plan must tell, gravest first, each with its cures. */
@@ -11,13 +11,23 @@ export function FindingsPanel() {
 	const findings = usePlanPart((plan) => plan.findings);
 	const unit = useDesk((state) => state.shown.display.length);
 	const walls = useBay((bay) => bay.corners.length - 1);
-	const told = findings.map((finding, index) => ({ finding, index, words: describe(finding, { unit, walls }) }));
+	// That a bay just begun has no walls yet is plain to see, and nothing to be warned of.
+	const begun = walls > 0;
+	const told = (begun ? findings : []).map((finding, index) => ({
+		finding,
+		index,
+		words: describe(finding, { unit, walls }),
+	}));
 
 	return (
 		<section className="findings" id="findings" aria-label="Findings" tabIndex={-1}>
 			<div className="findings-head">
 				<h2 className="findings-heading">
-					{told.length === 0 ? "Nothing to look out for" : tally(told.map(({ words }) => words.severity))}
+					{told.length === 0
+						? begun
+							? "Nothing to look out for"
+							: "Nothing to look out for yet"
+						: tally(told.map(({ words }) => words.severity))}
 				</h2>
 				<Button className="findings-help" onPress={() => screen.getState().show({ kind: "findings-help" })}>
 					What may be told

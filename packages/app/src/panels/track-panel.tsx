@@ -6,13 +6,12 @@ import { LengthField } from "../fields/length-field.tsx";
 import { Section } from "./section.tsx";
 import { SystemButton } from "./system-button.tsx";
 
-/** Which track, where it hangs, how wide it bends and how it draws. */
+/** Which track, what it is fixed to, how wide it bends and which line it takes. */
 export function TrackPanel() {
 	const bay = useDesk((state) => state.bay);
 	const track = useBay((on) => on.track);
 	const system = usePlan((plan) => plan.system);
 	const { change } = desk.getState();
-	const jointed = Array.isArray(track.joints);
 
 	return (
 		<Section title="Track" gist={system.name}>
@@ -45,20 +44,6 @@ export function TrackPanel() {
 				options={LINES}
 				choose={(follow) => change(FOLLOWING[follow], setTrack(bay, "follow", follow))}
 			/>
-			<Choice
-				label="Draw"
-				value={track.draw}
-				options={DRAWS}
-				choose={(draw) => change("draw", setTrack(bay, "draw", draw))}
-			/>
-			<Choice
-				label="Joints"
-				value={jointed ? "placed" : (track.joints as "auto" | "none")}
-				options={jointed ? [...JOINTS, ["placed", "placed"]] : JOINTS}
-				choose={(joints) => {
-					if (joints !== "placed") change("joints", setTrack(bay, "joints", joints));
-				}}
-			/>
 		</Section>
 	);
 }
@@ -74,16 +59,3 @@ const LINES = [
 ] as const;
 
 const FOLLOWING = { walls: "line along the walls", smoothest: "smoothest line" } as const;
-
-const DRAWS = [
-	["pair", "pair"],
-	["left", "to left"],
-	["right", "to right"],
-	["none", "none"],
-] as const;
-
-type JointChoice = "auto" | "none" | "placed";
-const JOINTS: readonly (readonly [JointChoice, string])[] = [
-	["auto", "where needed"],
-	["none", "none"],
-];

@@ -1,6 +1,7 @@
+import type { Desk } from "@baywright/editor";
 import { formatLength } from "@baywright/setout";
 import { useEffect, useState } from "react";
-import { type Desk, desk } from "../desk/desk.ts";
+import { desk } from "../desk/desk.ts";
 import { planOnTable } from "../desk/on-table.ts";
 
 /** A drag changes the cuts many times a second; a listener hears where they came to rest, ms. */

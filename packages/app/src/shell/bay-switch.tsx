@@ -1,5 +1,6 @@
+import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
-import { toTop } from "../desk/screen.ts";
+import { screen, toTop } from "../desk/screen.ts";
 
 /** The name of the bay on the table; where the job has several, a choice of them. */
 export function BaySwitch() {
@@ -8,7 +9,21 @@ export function BaySwitch() {
 	);
 	const bay = useDesk((state) => state.bay);
 	const bays = names.split("\n");
-	if (bays.length === 1) return <p className="header-bay">{names}</p>;
+	return (
+		<>
+			{bays.length === 1 ? <p className="header-bay">{names}</p> : <BayChoice bays={bays} bay={bay} />}
+			<Button
+				className="header-bays"
+				aria-label="Bays: add, name, remove"
+				onPress={() => screen.getState().show({ kind: "bays" })}
+			>
+				Bays
+			</Button>
+		</>
+	);
+}
+
+function BayChoice({ bays, bay }: { readonly bays: readonly string[]; readonly bay: number }) {
 	return (
 		<select
 			className="bay-switch"

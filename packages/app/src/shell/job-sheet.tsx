@@ -1,19 +1,34 @@
-import { setTheme, useScreen } from "../desk/screen.ts";
+import { Button } from "react-aria-components";
+import { screen, setTheme, useScreen } from "../desk/screen.ts";
 import { Choice } from "../fields/choice.tsx";
 import { JobActions } from "./job-actions.tsx";
 import { UnitChoice } from "./unit-choice.tsx";
 
-/** On a phone, all that is about the job and does not fit its header. */
+/** On a phone or a tablet, all that is about the job and does not fit the header. */
 export function JobSheet() {
 	const theme = useScreen((state) => state.theme);
 	return (
 		<div className="job-sheet">
 			<JobActions />
+			<div className="pair">
+				{SHEETS.map(([kind, word]) => (
+					<Button key={kind} className="button" onPress={() => screen.getState().show({ kind })}>
+						{word}
+					</Button>
+				))}
+			</div>
 			<UnitChoice labelled />
 			<Choice label="Paper" value={theme} options={PAPERS} choose={setTheme} />
 		</div>
 	);
 }
+
+const SHEETS = [
+	["bays", "Bays of the job"],
+	["examples", "Examples"],
+	["commands", "All commands"],
+	["keys", "Keys"],
+] as const;
 
 const PAPERS = [
 	["light", "light"],

@@ -5,6 +5,10 @@ const Sheet = lazy(async () => ({ default: (await import("./sheet.tsx")).Sheet }
 const SystemsSheet = lazy(async () => ({ default: (await import("../panels/systems-sheet.tsx")).SystemsSheet }));
 const JobSheet = lazy(async () => ({ default: (await import("./job-sheet.tsx")).JobSheet }));
 const FindingsHelp = lazy(async () => ({ default: (await import("../panels/findings-help.tsx")).FindingsHelp }));
+const BaysSheet = lazy(async () => ({ default: (await import("./bays-sheet.tsx")).BaysSheet }));
+const NewBay = lazy(async () => ({ default: (await import("../examples/new-bay.tsx")).NewBay }));
+const CommandList = lazy(async () => ({ default: (await import("../commands/command-list.tsx")).CommandList }));
+const KeysSheet = lazy(async () => ({ default: (await import("../commands/keys-sheet.tsx")).KeysSheet }));
 const Opening = lazy(async () => ({ default: (await import("../examples/opening.tsx")).Opening }));
 const CornerCard = lazy(async () => ({ default: (await import("../panels/corner-card/corner-card.tsx")).CornerCard }));
 
@@ -17,6 +21,10 @@ export function Sheets() {
 			<Sheet title={titleOf(sheet)} wide={WIDE.includes(sheet.kind)} onClose={() => screen.getState().close()}>
 				<Suspense fallback={<p className="quiet">One moment…</p>}>
 					{sheet.kind === "examples" ? <Opening /> : null}
+					{sheet.kind === "bays" ? <BaysSheet /> : null}
+					{sheet.kind === "new-bay" ? <NewBay /> : null}
+					{sheet.kind === "commands" ? <CommandList /> : null}
+					{sheet.kind === "keys" ? <KeysSheet /> : null}
 					{sheet.kind === "corner-card" ? <CornerCard corner={sheet.corner} /> : null}
 					{sheet.kind === "systems" ? <SystemsSheet /> : null}
 					{sheet.kind === "job" ? <JobSheet /> : null}
@@ -30,16 +38,31 @@ export function Sheets() {
 
 type Open = NonNullable<ReturnType<typeof screen.getState>["sheet"]>;
 
-const WIDE: readonly Open["kind"][] = ["examples", "corner-card", "systems", "findings-help"];
+const WIDE: readonly Open["kind"][] = [
+	"examples",
+	"bays",
+	"new-bay",
+	"keys",
+	"corner-card",
+	"systems",
+	"findings-help",
+];
 
 function titleOf(sheet: Open): string {
-	if (sheet.kind === "examples") return "Examples";
-	if (sheet.kind === "corner-card") return "Corner card";
-	if (sheet.kind === "systems") return "Track systems";
-	if (sheet.kind === "job") return "Job";
-	if (sheet.kind === "findings-help") return "What the plan may tell";
-	return `${sheet.file} could not be read`;
+	return sheet.kind === "problems" ? `${sheet.file} could not be read` : TITLES[sheet.kind];
 }
+
+const TITLES: Readonly<Record<Exclude<Open["kind"], "problems">, string>> = {
+	examples: "Examples",
+	bays: "Bays of this job",
+	"new-bay": "A new bay",
+	commands: "Commands",
+	keys: "Keys",
+	"corner-card": "Corner card",
+	systems: "Track systems",
+	job: "Job",
+	"findings-help": "What the plan may tell",
+};
 
 function Problems({ lines }: { readonly lines: readonly string[] }) {
 	return (

@@ -1,3 +1,4 @@
+import type { Desk, ScreenPoint, Selection, Size } from "@baywright/editor";
 import type { BayPlan } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
@@ -5,15 +6,11 @@ import { createEasel } from "../canvas/easel.ts";
 import { type GestureHost, readGestures } from "../canvas/gestures.ts";
 import { readPalette, watchPalette } from "../canvas/palette.ts";
 import { createMeasure } from "../canvas/text.ts";
-import type { ScreenPoint, Size } from "../canvas/viewport.ts";
-import type { Desk } from "../desk/desk.ts";
-import type { Selection } from "../desk/selection.ts";
 import { fitStrip, type StripView, zoomStrip } from "./axis.ts";
 import type { ReadFrom } from "./figures.ts";
 import { layStrip, type StripLayout } from "./layout.ts";
 import { aloneOf, pieceOf } from "./one-piece.ts";
 import {
-	marksOf,
 	paintPieces,
 	paintStripBends,
 	paintStripBrackets,
@@ -21,7 +18,7 @@ import {
 	paintStripFigures,
 	paintStripHighlight,
 } from "./paint.ts";
-import { reachStrip } from "./reach.ts";
+import { leftOf, reachStrip } from "./reach.ts";
 
 export interface StripBoard {
 	readFrom(from: ReadFrom): void;
@@ -43,6 +40,12 @@ export interface StripPlace {
 export const STRIP_LAYERS = ["strip"] as const;
 
 const KEY_ZOOM = 1.4;
+
+/** px along the strip at an arrow with Shift. */
+const KEY_PAN = 80;
+
+/** px from either edge within which a thing counts as out of sight. */
+const OUT_OF_SIGHT = 40;
 
 /** This near to showing the whole strip, it is shown whole. */
 const ALL_BUT = 1.001;
@@ -112,19 +115,22 @@ export function createStripBoard(
 		dragCancel: () => undefined,
 		panBy: pan,
 		pinchStart() {
-			pinched = 1;
+			pinched = { factor: 1, middle: null };
 		},
 		pinchTo(start, now) {
 			const factor = Math.abs(spread(now)) / Math.max(1, Math.abs(spread(start)));
-			zoomAbout((now[0].left + now[1].left) / 2, factor / pinched);
-			pinched = factor;
+			const middle = middleOf(now);
+			pan(middle - (pinched.middle ?? middleOf(start)));
+			zoomAbout(middle, factor / pinched.factor);
+			pinched = { factor, middle };
 		},
 		zoom: (at, factor) => zoomAbout(at.left, factor),
 		busy: (what) => {
 			frame.style.cursor = what === "panning" && view !== null ? "grabbing" : "default";
 		},
 	};
-	let pinched = 1;
+	/** What of a pinch is done: the strip goes with the fingers' middle. */
+	let pinched: { readonly factor: number; readonly middle: number | null } = { factor: 1, middle: null };
 
 	const easel = createEasel(stage, "strip", [
 		{
@@ -151,13 +157,16 @@ export function createStripBoard(
 		if (event.key === "+" || event.key === "=") zoomAbout(size.width / 2, KEY_ZOOM);
 		else if (event.key === "-") zoomAbout(size.width / 2, 1 / KEY_ZOOM);
 		else if (event.key === "0") fitAll();
-		else if (event.key === "ArrowRight" || event.key === "ArrowLeft") walk(event.key === "ArrowRight" ? 1 : -1);
-		else if (event.key === "Escape") desk().select(null);
+		else if (event.key === "ArrowRight" || event.key === "ArrowLeft") {
+			const way = event.key === "ArrowRight" ? 1 : -1;
+			if (event.shiftKey) pan(-way * KEY_PAN);
+			else walk(way);
+		} else if (event.key === "Escape") desk().select(null);
 		else return;
 		event.preventDefault();
 	}
 
-	/** From bracket to bracket along the strip, keeping the chosen one in sight. */
+	/** From bracket to bracket along the strip. */
 	function walk(way: 1 | -1): void {
 		const { selection, plans, bay } = desk();
 		const all = (plans[bay] as BayPlan).pieces.flatMap(({ marks }) =>
@@ -167,9 +176,14 @@ export function createStripBoard(
 		const next = all[here < 0 ? (way > 0 ? 0 : all.length - 1) : here + way];
 		if (next === undefined) return;
 		desk().select({ kind: "bracket", index: next });
-		const left = marksOf(strip(), "bracket").find(({ of }) => of === next)?.left ?? size.width / 2;
-		if (left < 40) pan(40 - left);
-		if (left > size.width - 40) pan(size.width - 40 - left);
+	}
+
+	/** What is chosen anywhere on screen comes into sight on a strip that is zoomed in. */
+	function reveal(it: Selection | null): void {
+		const left = it === null || view === null ? null : leftOf(strip(), it);
+		if (left === null) return;
+		if (left < OUT_OF_SIGHT) pan(OUT_OF_SIGHT - left);
+		if (left > size.width - OUT_OF_SIGHT) pan(size.width - OUT_OF_SIGHT - left);
 	}
 
 	function fitAll(): void {
@@ -191,6 +205,7 @@ export function createStripBoard(
 		const turned = turnTo(state);
 		if (turned || state.plans !== before.plans || state.bay !== before.bay || state.shown !== before.shown) renew();
 		else if (!same(state.selection, before.selection) || !same(state.hover, before.hover)) easel.redraw("strip");
+		if (!same(state.selection, before.selection)) reveal(state.selection);
 	}
 
 	/** Takes up the piece on which the chosen thing lies; true where the strip then shows another. */
@@ -241,5 +256,7 @@ export function createStripBoard(
 }
 
 const same = (a: Selection | null, b: Selection | null): boolean => a?.kind === b?.kind && a?.index === b?.index;
+
+const middleOf = ([a, b]: readonly [ScreenPoint, ScreenPoint]): number => (a.left + b.left) / 2;
 
 const spread = ([a, b]: readonly [ScreenPoint, ScreenPoint]): number => b.left - a.left;

@@ -1,7 +1,7 @@
+import type { Selection } from "@baywright/editor";
 import { type BayPlan, formatLength, type LengthUnit, type Mark } from "@baywright/setout";
 import type { Palette } from "../canvas/palette.ts";
 import type { Face, Measure } from "../canvas/text.ts";
-import type { Selection } from "../desk/selection.ts";
 import type { PiecePlace } from "./axis.ts";
 import type { RowItem } from "./rows.ts";
 
@@ -16,7 +16,7 @@ export interface StripFigure extends RowItem {
 }
 
 export interface StripFigures {
-	/** Bends, above the strip. */
+	/** Bends and bows, above the strip. */
 	readonly above: readonly StripFigure[];
 	/** Cut ends and brackets, below it. */
 	readonly below: readonly StripFigure[];
@@ -71,16 +71,21 @@ export function stripFigures(
 				if (mark.fromLeft < AT_END || mark.fromRight < AT_END) continue;
 				const of: Selection = { kind: "bracket", index: mark.of };
 				below.push(figure(at, mark, { face: "name", colour: "ink", importance: IMPORTANCE.bracket, of }));
-			} else if (mark.kind !== "joint") {
+			} else if (mark.kind !== "joint" && !isSameAs(above.at(-1)?.want, place(at))) {
 				const importance = mark.kind === "bend-middle" ? IMPORTANCE["bend-middle"] : IMPORTANCE.bend;
 				const face = mark.kind === "bend-middle" ? "small" : "name";
-				above.push(figure(at, mark, { face, colour: "bend", importance, of: { kind: "bend", index: mark.of } }));
+				const of: Selection = { kind: mark.bow ? "bow" : "bend", index: mark.of };
+				above.push(figure(at, mark, { face, colour: "bend", importance, of }));
 			}
 		}
 		below.push(figure({ piece, mm: cutLength }, { fromLeft: cutLength, fromRight: 0 }, end));
 	});
 	return { above, below };
 }
+
+/** Where a bend goes over into a bow, one ends where the other starts: that is one reading. */
+const isSameAs = (before: number | undefined, here: number): boolean =>
+	before !== undefined && Math.abs(here - before) < 1e-6;
 
 function readingLines(
 	{ fromLeft, fromRight }: Pick<Mark, "fromLeft" | "fromRight">,

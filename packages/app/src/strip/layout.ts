@@ -1,8 +1,9 @@
+import type { Size } from "@baywright/editor";
 import { type BayPlan, formatLength, type LengthUnit } from "@baywright/setout";
 import type { Palette } from "../canvas/palette.ts";
 import { lineHeight, type Measure } from "../canvas/text.ts";
-import type { Size } from "../canvas/viewport.ts";
 import { fitStrip, holdStrip, type PiecePlace, placeOn, STRIP_MARGIN, type StripView } from "./axis.ts";
+import { radiiOf, type StripRadius } from "./bends.ts";
 import { type ReadFrom, type StripFigure, stripFigures } from "./figures.ts";
 import { withPiece } from "./one-piece.ts";
 import { type Rows, standInRows } from "./rows.ts";
@@ -23,6 +24,7 @@ export interface StripLayout {
 	readonly above: StripRows;
 	readonly below: StripRows;
 	readonly titles: readonly PieceTitle[];
+	readonly radii: readonly StripRadius[];
 	/** Readings left out until there is more room. */
 	readonly left: number;
 	place(at: PiecePlace): number;
@@ -121,10 +123,16 @@ function layWith(
 		above,
 		below,
 		titles: titlesOf(plan, unit, place, size, top + title / 2 - 1, measure),
+		radii: radiiOf({ plan, place }, bracketPlaces(plan, place), unit, measure),
 		left: above.left + below.left,
 		place,
 	};
 }
+
+const bracketPlaces = ({ pieces }: BayPlan, place: StripLayout["place"]): number[] =>
+	pieces.flatMap(({ marks }, piece) =>
+		marks.flatMap(({ kind, fromLeft }) => (kind === "bracket" ? [place({ piece, mm: fromLeft })] : [])),
+	);
 
 /** Each piece's name and cut length over the part of it that shows; shorter where there is no room. */
 function titlesOf(

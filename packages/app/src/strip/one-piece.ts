@@ -1,5 +1,5 @@
+import type { Selection } from "@baywright/editor";
 import type { BayPlan, Mark } from "@baywright/setout";
-import type { Selection } from "../desk/selection.ts";
 
 /** With more pieces than this side by side none can be read: the strip shows one at a time. */
 const MOST_TOGETHER = 4;
@@ -20,7 +20,10 @@ export function pieceOf({ pieces }: Pick<BayPlan, "pieces">, chosen: Selection |
 	if (chosen === null) return null;
 	if (chosen.kind === "piece" || chosen.kind === "joint") return chosen.index;
 	const kind = MARK_OF[chosen.kind];
-	const piece = pieces.findIndex(({ marks }) => marks.some((mark) => mark.kind === kind && mark.of === chosen.index));
+	const bow = chosen.kind === "bow";
+	const piece = pieces.findIndex(({ marks }) =>
+		marks.some((mark) => mark.kind === kind && mark.bow === bow && mark.of === chosen.index),
+	);
 	return piece < 0 ? null : piece;
 }
 
@@ -28,5 +31,6 @@ export function pieceOf({ pieces }: Pick<BayPlan, "pieces">, chosen: Selection |
 const MARK_OF: Partial<Record<Selection["kind"], Mark["kind"]>> = {
 	bracket: "bracket",
 	bend: "bend-start",
+	bow: "bend-start",
 	corner: "bend-start",
 };

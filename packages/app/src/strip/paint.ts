@@ -1,9 +1,10 @@
+import type { Selection } from "@baywright/editor";
 import type { Piece } from "@baywright/setout";
 import { hatchLines } from "../canvas/hatch.ts";
 import { type Pen, traceQuads } from "../canvas/paint/pen.ts";
 import { fontOf, lineHeight } from "../canvas/text.ts";
-import type { Selection } from "../desk/selection.ts";
 import { PIECE_GAP } from "./axis.ts";
+import { bendsOf, isBendOf } from "./bends.ts";
 import type { StripLayout, StripRows } from "./layout.ts";
 
 /** px by which marks reach past the track's lines. */
@@ -32,7 +33,7 @@ export function paintPieces(pen: Pen, strip: StripLayout): void {
 	pen.stroke();
 }
 
-/** Bends: hatched from start to end, with the middle marked. */
+/** Bends and bows: hatched from start to end, with the middle marked and the radius written in. */
 export function paintStripBends(pen: Pen, strip: StripLayout): void {
 	const { palette, middle, size } = strip;
 	pen.strokeStyle = palette.bend;
@@ -53,9 +54,27 @@ export function paintStripBends(pen: Pen, strip: StripLayout): void {
 		pen.lineWidth = 1.75;
 		pen.strokeRect(left, top, right - left, bottom - top);
 		pen.beginPath();
-		pen.moveTo(centre, top - 4);
-		pen.lineTo(centre, bottom);
+		if (centre !== null) {
+			pen.moveTo(centre, top - 4);
+			pen.lineTo(centre, bottom);
+		}
 		pen.stroke();
+	}
+	paintRadii(pen, strip);
+}
+
+/** px by which the hatch stays clear of a radius to either side. */
+const CLEAR = 3;
+
+function paintRadii(pen: Pen, { palette, middle, measures, radii }: StripLayout): void {
+	pen.font = fontOf("small");
+	pen.textAlign = "center";
+	pen.textBaseline = "middle";
+	for (const { left, half, text } of radii) {
+		pen.fillStyle = palette.sheet;
+		pen.fillRect(left - half - CLEAR, middle - measures.half + 1, 2 * (half + CLEAR), 2 * (measures.half - 1));
+		pen.fillStyle = palette.bend;
+		pen.fillText(text, left, middle + 1);
 	}
 }
 
@@ -164,10 +183,10 @@ export function paintStripHighlight(pen: Pen, strip: StripLayout, it: Selection 
 		for (const { left, of } of marksOf(strip, "bracket")) {
 			if (of === it.index) pen.roundRect(left - 9, middle - reach, 18, 2 * reach, 4);
 		}
-	if (it.kind === "bend" || it.kind === "corner")
-		for (const { left, right, corner } of bendsOf(strip)) {
-			if (corner === it.index) pen.roundRect(left - 5, middle - reach, right - left + 10, 2 * reach, 4);
-		}
+	for (const bend of bendsOf(strip)) {
+		if (isBendOf(strip.plan, bend, it))
+			pen.roundRect(bend.left - 5, middle - reach, bend.right - bend.left + 10, 2 * reach, 4);
+	}
 	if (it.kind === "joint")
 		for (const { left, of } of jointsOf(strip)) if (of === it.index) traceDiamond(pen, left, middle, 6);
 	// Alone it needs no telling apart.
@@ -187,30 +206,6 @@ function traceDiamond(pen: Pen, left: number, top: number, larger: number): void
 	pen.lineTo(left - across, top);
 	pen.lineTo(left, top - across);
 	pen.closePath();
-}
-
-export interface StripBend {
-	readonly corner: number;
-	readonly left: number;
-	readonly right: number;
-	readonly centre: number;
-}
-
-export function bendsOf({ plan, place }: StripLayout): StripBend[] {
-	return plan.pieces.flatMap(({ marks }, piece) =>
-		marks.flatMap((start): StripBend[] => {
-			if (start.kind !== "bend-start") return [];
-			const of = (kind: string) => marks.find((mark) => mark.kind === kind && mark.of === start.of) ?? start;
-			return [
-				{
-					corner: start.of,
-					left: place({ piece, mm: start.fromLeft }),
-					right: place({ piece, mm: of("bend-end").fromLeft }),
-					centre: place({ piece, mm: of("bend-middle").fromLeft }),
-				},
-			];
-		}),
-	);
 }
 
 export function marksOf(

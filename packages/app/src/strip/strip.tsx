@@ -17,6 +17,8 @@ const ENDS: readonly (readonly [ReadFrom, string])[] = [
 
 const UNITS = { mm: "mm", cm: "cm", in: "inches" } as const;
 
+const BUTTON_ZOOM = 1.6;
+
 /** Every piece laid flat, with all marks read from its own cut ends. The heading always says from which. */
 export function Strip() {
 	const [from, setFrom] = useState<ReadFrom>("left");
@@ -43,16 +45,37 @@ export function Strip() {
 		<section className="strip" aria-labelledby={title}>
 			<div className="strip-head">
 				<h2 className="strip-title" id={title}>
-					<strong>Strip</strong>, {words}
+					<span className="strip-name">
+						<strong>Strip</strong>,{" "}
+					</span>
+					{words}
 					{shown.left > 0 ? `; ${shown.left} more when zoomed in` : ""}
 				</h2>
 				<div className="strip-tools">
 					{shown.alone === null ? null : <Turn alone={shown.alone} pieces={pieces} />}
-					{shown.whole ? null : (
-						<button type="button" className="plan-button" onClick={() => board.current?.fit()}>
+					<div className="strip-zoom">
+						<button
+							type="button"
+							className="plan-button"
+							aria-label="Zoom the strip out"
+							disabled={shown.whole}
+							onClick={() => board.current?.zoom(1 / BUTTON_ZOOM)}
+						>
+							−
+						</button>
+						<button
+							type="button"
+							className="plan-button"
+							aria-label="Zoom the strip in"
+							disabled={pieces === 0}
+							onClick={() => board.current?.zoom(BUTTON_ZOOM)}
+						>
+							+
+						</button>
+						<button type="button" className="plan-button" disabled={shown.whole} onClick={() => board.current?.fit()}>
 							Fit
 						</button>
-					)}
+					</div>
 					<fieldset className="strip-ends" aria-label="Read from">
 						{ENDS.map(([end, words]) => (
 							<label key={end} className="strip-end">
@@ -68,7 +91,7 @@ export function Strip() {
 				className="strip-board"
 				data-strip=""
 				data-from={from}
-				// Arrows go from bracket to bracket, plus and minus zoom.
+				// Arrows go from bracket to bracket, with Shift along the strip; plus and minus zoom.
 				role="application"
 				// biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes the keyboard
 				tabIndex={0}

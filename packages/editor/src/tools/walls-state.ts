@@ -18,6 +18,8 @@ export interface WallsState {
 	readonly steps: readonly ChainEnd[];
 	/** The whole bay was pointed out in these steps, which leaves open on which side its room is. */
 	readonly sideIsOpen: boolean;
+	/** Every wall so far was typed, run and angle: how the bay lies on the sheet is nobody's wish. */
+	readonly typed: boolean;
 }
 
 export const hasTyped = ({ run, angle }: WallsState): boolean => run !== "" || angle !== "";

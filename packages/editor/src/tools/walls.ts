@@ -1,6 +1,8 @@
 import type { Bay } from "@baywright/setout";
 import { addCorner, type ChainEnd, pivotOf } from "../edits/chain.ts";
+import { levelWall } from "../edits/level.ts";
 import { onBay } from "../edits/on-bay.ts";
+import { middleWall } from "../edits/runs.ts";
 import { isInsideOut, otherSide } from "../edits/turn-over.ts";
 import { nextWall, troubleIn } from "./next-wall.ts";
 import { type Answer, bayOf, type Sketch, type Tool, type Touch, type World } from "./tool.ts";
@@ -16,6 +18,7 @@ const START: WallsState = {
 	pressed: null,
 	steps: [],
 	sideIsOpen: false,
+	typed: true,
 };
 
 /**
@@ -39,10 +42,10 @@ export const wallsTool: Tool<WallsState> = {
 			}
 			case "tap": {
 				const now = pointed(state, event.touch, world);
-				return now.steps.length > 0 && isOnPivot(now, world) ? FINISHED : place(now, world);
+				return now.steps.length > 0 && isOnPivot(now, world) ? finish(now, world) : place(now, world);
 			}
 			case "double-tap":
-				return FINISHED;
+				return finish(state, world);
 			case "point":
 				return { state: { ...state, heading: event.heading, end: state.end ?? "right" } };
 			case "type":
@@ -54,12 +57,12 @@ export const wallsTool: Tool<WallsState> = {
 				return { state: { ...state, field } };
 			}
 			case "enter":
-				return hasTyped(state) || state.heading !== null ? place(state, world) : FINISHED;
+				return hasTyped(state) || state.heading !== null ? place(state, world) : finish(state, world);
 			case "erase":
 				return erase(state);
 			case "cancel":
 				if (state.pressed !== null) return { state: { ...state, pressed: null, over: null } };
-				return hasTyped(state) ? { state: { ...state, run: "", angle: "", field: "run" } } : FINISHED;
+				return hasTyped(state) ? { state: { ...state, run: "", angle: "", field: "run" } } : finish(state, world);
 		}
 	},
 	sketch(state, world): Sketch | null {
@@ -121,13 +124,12 @@ function place(state: WallsState, world: World): Answer<WallsState> {
 	const sideIsOpen = (state.sideIsOpen || bay.corners.length < 2) && state.angle === "";
 	const turned = sideIsOpen ? roomInside(grown, end) : { bay: grown, end };
 	const isFirst = grown.corners.length === 1;
+	const typed = state.typed && state.run !== "" && (bay.corners.length < 2 || state.angle !== "");
 	return {
-		state: { ...START, end: turned.end, over: state.over, steps: [...state.steps, end], sideIsOpen },
+		state: { ...START, end: turned.end, over: state.over, steps: [...state.steps, end], sideIsOpen, typed },
 		commit: { label: isFirst ? "start a bay" : "draw a wall", job: onBay(world.job, world.bay, () => turned.bay) },
 		select: null,
-		say: isFirst
-			? "Point where the first wall goes, and tap or type its run."
-			: "Wall drawn. Type the next run, or Escape to end.",
+		...(isFirst ? { say: "Point where the first wall goes, and tap or type its run." } : {}),
 	};
 }
 
@@ -147,4 +149,11 @@ function erase(state: WallsState): Answer<WallsState> {
 	return { state: { ...state, end, steps: state.steps.slice(0, -1) }, undo: true };
 }
 
-const FINISHED: Answer<WallsState> = { state: START, tool: "select" };
+/** A bay that was typed from its first wall to its last is turned so that its front lies level. */
+function finish({ typed, steps }: WallsState, world: World): Answer<WallsState> {
+	const bay = bayOf(world);
+	const whole = typed && bay.walls.length > 1 && steps.length === bay.walls.length;
+	const level = whole ? onBay(world.job, world.bay, (it) => levelWall(it, middleWall(it.corners))) : world.job;
+	const ended = { state: START, tool: "select" } as const;
+	return level === world.job ? ended : { ...ended, commit: { label: "turn the front level", job: level } };
+}

@@ -1,4 +1,4 @@
-import type { ScreenPoint, Size } from "../viewport.ts";
+import type { ScreenPoint, Size } from "@baywright/editor";
 
 /** A rectangle on screen that may stand at an angle, px. */
 export interface Box {

@@ -1,4 +1,4 @@
-import type { ScreenPoint, Size } from "../viewport.ts";
+import type { ScreenPoint, Size } from "@baywright/editor";
 
 export interface Line {
 	readonly from: ScreenPoint;

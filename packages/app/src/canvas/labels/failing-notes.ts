@@ -1,7 +1,7 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { formatLength } from "@baywright/setout";
 import { type Failing, failings } from "../failing.ts";
 import type { Scene } from "../scene.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import type { Anchor, Note } from "./notes.ts";
 
 /** px from the place to the figure: past the arrows. */

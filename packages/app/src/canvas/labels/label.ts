@@ -1,6 +1,6 @@
+import type { ScreenPoint } from "@baywright/editor";
 import type { Palette } from "../palette.ts";
 import type { Face } from "../text.ts";
-import type { ScreenPoint } from "../viewport.ts";
 import type { Spot } from "./box.ts";
 import type { Line } from "./clip.ts";
 

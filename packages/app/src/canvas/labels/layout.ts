@@ -1,6 +1,6 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { type FindingMark, findingMarks } from "../finding-place.ts";
 import type { Scene } from "../scene.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import type { Box } from "./box.ts";
 import type { BadgeLabel, Label } from "./label.ts";
 import { besideAnchor, noteWish, turned } from "./notes.ts";
@@ -12,6 +12,8 @@ import { trackNotes } from "./track-notes.ts";
 /** All writing of one frame, placed. */
 export interface Layout {
 	readonly labels: readonly Label[];
+	/** The same by what they are about: "run 1", "corner 2". */
+	readonly byKey: ReadonlyMap<string, Label>;
 	readonly marks: readonly FindingMark[];
 }
 
@@ -41,7 +43,7 @@ export function layOut(scene: Scene, over: readonly Box[], habits: Habits): Layo
 		// A finding is never left out: where nothing is free its mark stands on its place.
 		if (!placed.has(badgeKey(i))) placed.set(badgeKey(i), badgeAt(toScreen(scene.view, mark.at), i));
 	});
-	return { labels: [...placed.values()], marks };
+	return { labels: [...placed.values()], byKey: placed, marks };
 }
 
 /** Where hatched rings stand. */

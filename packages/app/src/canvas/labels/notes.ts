@@ -1,6 +1,6 @@
+import type { ScreenPoint } from "@baywright/editor";
 import type { Palette } from "../palette.ts";
 import { lineHeight, type Measure } from "../text.ts";
-import type { ScreenPoint } from "../viewport.ts";
 import type { Box, Stroke } from "./box.ts";
 import type { Line } from "./clip.ts";
 import type { Dimension, NoteLabel, NoteLine } from "./label.ts";

@@ -1,6 +1,6 @@
+import { toScreen } from "@baywright/editor";
 import { type Point, pointAt } from "@baywright/geometry";
 import type { Scene } from "../scene.ts";
-import { toScreen } from "../viewport.ts";
 import { linesCross } from "./box.ts";
 import type { Line } from "./clip.ts";
 

@@ -1,4 +1,4 @@
-import type { Size } from "../viewport.ts";
+import type { Size } from "@baywright/editor";
 import { type Box, boxInside, type Spot, type Stroke } from "./box.ts";
 import { createCrowd } from "./crowd.ts";
 

@@ -1,7 +1,7 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { midpoint, type Point } from "@baywright/geometry";
 import type { Scene } from "../scene.ts";
 import { halfTrack } from "../track-shape.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { onFace, type WallShape } from "../wall-shape.ts";
 import { riseFigure } from "./figures.ts";
 import type { Note } from "./notes.ts";

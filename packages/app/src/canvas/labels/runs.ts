@@ -1,6 +1,6 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import type { Scene } from "../scene.ts";
 import { lineHeight } from "../text.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { DRAWN_THICKNESS, type WallShape } from "../wall-shape.ts";
 import type { Box, Stroke } from "./box.ts";
 import { clipLine, type Line } from "./clip.ts";

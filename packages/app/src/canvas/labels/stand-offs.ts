@@ -1,8 +1,8 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { footOnFace, pointOffFace } from "@baywright/geometry";
-import { formatLength } from "@baywright/setout";
+import { formatLength, type LengthUnit } from "@baywright/setout";
 import type { Scene } from "../scene.ts";
 import { halfTrack, madeBends } from "../track-shape.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import type { Note } from "./notes.ts";
 
 /** mm: a bend that stands off less than this follows the facet as near as anyone can tape. */
@@ -36,7 +36,7 @@ export function standOffNotes({ plan, view, unit }: Scene): Note[] {
 			{
 				key: `stand-off ${wall}`,
 				importance: 57,
-				lines: [{ text: `stand-off ${formatLength(Math.abs(standOff), unit)}`, face: "small", colour: "soft" }],
+				lines: [{ text: `stand-off ${signed(standOff, unit)}`, face: "small", colour: "soft" }],
 				anchors: [{ at: roomMost, away: room, clear: halfTrack(plan, view) + OFF }],
 				colour: "soft",
 				dimension: {
@@ -47,3 +47,7 @@ export function standOffNotes({ plan, view, unit }: Scene): Note[] {
 		];
 	});
 }
+
+/** With its sign: it is what comes on top of the projection or off it, not the distance from the wall. */
+const signed = (standOff: number, unit: LengthUnit): string =>
+	`${standOff < 0 ? "−" : "+"}${formatLength(Math.abs(standOff), unit)}`;

@@ -1,8 +1,8 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { type Point, pointAt, type Segment, type TrackPath } from "@baywright/geometry";
 import { BOW_HANDLE, bowHandles, CORNER_HANDLE, WALL_HANDLE, wallHandles } from "../handles.ts";
 import type { Scene } from "../scene.ts";
 import { bracketBar, foldDepth, halfTrack } from "../track-shape.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
 import type { Box, Stroke } from "./box.ts";
 import { clipLine } from "./clip.ts";

@@ -1,9 +1,9 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { midpoint, nearestStation, type Point, pointAt, step, type TrackPath } from "@baywright/geometry";
 import { formatLength } from "@baywright/setout";
-import { CORNER_HANDLE } from "../handles.ts";
+import { CORNER_HANDLE, cornerHandles, NUMBERED } from "../handles.ts";
 import type { Scene } from "../scene.ts";
 import { foldDepth, halfTrack, madeBends } from "../track-shape.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { onFace } from "../wall-shape.ts";
 import { failingNotes } from "./failing-notes.ts";
 import { angleFigure, roomAngle } from "./figures.ts";
@@ -30,6 +30,7 @@ export function trackNotes(scene: Scene): Note[] {
 	return [
 		...cornerNotes(scene),
 		...bridgeNotes(scene),
+		...bowNotes(scene),
 		...standOffNotes(scene),
 		...riseNotes(scene),
 		...failingNotes(scene),
@@ -41,6 +42,7 @@ export function trackNotes(scene: Scene): Note[] {
 
 function cornerNotes(scene: Scene): Note[] {
 	const { bay, plan, walls, view, corners, unit } = scene;
+	const numbered = new Set(cornerHandles(scene).flatMap((it) => (it.radius < NUMBERED ? [] : [it.corner])));
 	const bends = new Map(madeBends(plan).flatMap(({ bend }) => bend.corners.map((corner) => [corner, bend] as const)));
 	return corners.slice(1, -1).flatMap((at, i): Note[] => {
 		const corner = i + 1;
@@ -49,6 +51,8 @@ function cornerNotes(scene: Scene): Note[] {
 		if (!before || !after) return [];
 		const figure = angleFigure(bay, corner, roomAngle(before, after));
 		const angle: NoteLine = { text: figure.text, face: figure.taped ? "taped" : "small", colour: "soft" };
+		// A handle too small for its number leaves it to the note.
+		const name: NoteLine[] = numbered.has(corner) ? [] : [{ text: `corner ${corner}`, face: "small", colour: "soft" }];
 		const bend = bends.get(corner);
 		const into = intoRoom(before, after);
 		if (bend === undefined) {
@@ -56,7 +60,7 @@ function cornerNotes(scene: Scene): Note[] {
 			if (shorter * view.scale < SHORT_WALL) return [];
 			const clear = OFF_TRACK + (plan.path === null ? 0 : (plan.projections[corner] ?? 0) * view.scale);
 			const anchor = { at: toScreen(view, at), away: into, clear };
-			return [{ key: `corner ${corner}`, importance: 55, lines: [angle], anchors: [anchor], colour: "soft" }];
+			return [{ key: `corner ${corner}`, importance: 55, lines: [...name, angle], anchors: [anchor], colour: "soft" }];
 		}
 		if (bend.corners.length > 1) {
 			const beside = nearestStation(plan.path as TrackPath, at);
@@ -64,13 +68,34 @@ function cornerNotes(scene: Scene): Note[] {
 				{ at: toScreen(view, at), away: into, clear: CORNER_HANDLE + 3 },
 				{ at: toScreen(view, beside?.at ?? at), away: into, clear: halfTrack(plan, view) + OFF_TRACK },
 			];
-			return [{ key: `corner ${corner}`, importance: 50, lines: [angle], anchors, colour: "soft", near: true }];
+			return [
+				{ key: `corner ${corner}`, importance: 50, lines: [...name, angle], anchors, colour: "soft", near: true },
+			];
 		}
-		const middle = pointAt(plan.path as TrackPath, bend.start + bend.length / 2)?.at ?? at;
+		const path = plan.path as TrackPath;
+		const middle = pointAt(path, bend.start + bend.length / 2)?.at ?? at;
 		const radius: NoteLine = { text: `R ${formatLength(bend.radius, unit)}`, face: "name", colour: "bend" };
-		const anchor = { at: toScreen(view, middle), away: into, clear: halfTrack(plan, view) + OFF_TRACK };
-		return [{ key: `corner ${corner}`, importance: 55, lines: [radius, angle], anchors: [anchor], colour: "bend" }];
+		const clear = halfTrack(plan, view) + OFF_TRACK;
+		const anchors = [
+			{ at: toScreen(view, middle), away: into, clear },
+			...[0, 1].map((share) => roomSide(path, bend.start + bend.length * share, clear, view)),
+		];
+		return [{ key: `corner ${corner}`, importance: 55, lines: [...name, radius, angle], anchors, colour: "bend" }];
 	});
+}
+
+/** The radius to which the track is bent along each bowed wall. */
+function bowNotes({ plan, view, unit }: Scene): Note[] {
+	const { path } = plan;
+	if (path === null) return [];
+	const clear = halfTrack(plan, view) + OFF_TRACK;
+	return plan.bows.map(({ wall, radius, from, sweep }) => ({
+		key: `bow ${wall}`,
+		importance: 54,
+		lines: [{ text: `R ${formatLength(radius, unit)}`, face: "name", colour: "bend" }],
+		anchors: [0.5, 0.3, 0.7].map((share) => roomSide(path, from + sweep * share, clear, view)),
+		colour: "bend",
+	}));
 }
 
 /** One bend for several corners is told once. */

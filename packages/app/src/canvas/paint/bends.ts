@@ -1,7 +1,7 @@
-import type { Bend } from "@baywright/geometry";
+import { toScreen } from "@baywright/editor";
+import type { Bend, Bow } from "@baywright/geometry";
 import type { Painter, Scene } from "../scene.ts";
-import { halfTrack, madeBends } from "../track-shape.ts";
-import { toScreen } from "../viewport.ts";
+import { bentStretches, halfTrack } from "../track-shape.ts";
 import { type Pen, traceSegment } from "./pen.ts";
 
 /** px from the track's outer line to the middle of the band, and the band's breadth. */
@@ -11,11 +11,11 @@ const BAND = 4;
 /** px that the ticks at a bend's ends reach past the band. */
 const TICK_PAST = 4;
 
-/** Bends: a band on the outside of the arc, with a tick where the bend starts and ends. */
+/** Bends and bows: a band on the outside of the arc, with a tick where the bend starts and ends. */
 export const paintBends: Painter = (pen, scene) => {
 	pen.strokeStyle = scene.palette.bend;
 	pen.lineCap = "butt";
-	for (const { bend } of madeBends(scene.plan)) {
+	for (const bend of bentStretches(scene.plan)) {
 		pen.lineWidth = BAND;
 		pen.beginPath();
 		traceBand(pen, scene, bend);
@@ -28,11 +28,11 @@ export const paintBends: Painter = (pen, scene) => {
 };
 
 /** The band's middle line. */
-export function traceBand(pen: Pen, { plan, view }: Scene, bend: Bend): void {
+export function traceBand(pen: Pen, { plan, view }: Scene, bend: Bend | Bow): void {
 	traceSegment(pen, view, bend, outerSide(bend) * (halfTrack(plan, view) + OFF_TRACK), true);
 }
 
-function traceTicks(pen: Pen, { plan, view }: Scene, bend: Bend): void {
+function traceTicks(pen: Pen, { plan, view }: Scene, bend: Bend | Bow): void {
 	const inner = -halfTrack(plan, view);
 	const outer = halfTrack(plan, view) + OFF_TRACK + BAND / 2 + TICK_PAST;
 	const side = outerSide(bend);
@@ -49,4 +49,4 @@ function traceTicks(pen: Pen, { plan, view }: Scene, bend: Bend): void {
 }
 
 /** −1 where the outside of the arc is on the left of travel, 1 on the right. */
-const outerSide = ({ turn }: Bend): number => (turn > 0 ? -1 : 1);
+const outerSide = ({ turn }: Bend | Bow): number => (turn > 0 ? -1 : 1);

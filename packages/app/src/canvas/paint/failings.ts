@@ -1,6 +1,6 @@
+import { type ScreenPoint, toScreen, type Viewport } from "@baywright/editor";
 import { type Failing, failings, type TriedBend } from "../failing.ts";
 import type { Painter, Scene } from "../scene.ts";
-import { type ScreenPoint, toScreen, type Viewport } from "../viewport.ts";
 import type { Pen } from "./pen.ts";
 
 /** px: an arrow's head, the tail it has where it points in from outside, and from which length on the heads stand inside. */

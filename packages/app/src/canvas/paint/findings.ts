@@ -1,10 +1,10 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import type { Severity } from "@baywright/setout";
 import { hatchLines } from "../hatch.ts";
 import type { BadgeLabel } from "../labels/label.ts";
 import { BADGE, type Layout, TROUBLE } from "../labels/layout.ts";
 import type { Palette } from "../palette.ts";
 import type { Painter, Scene } from "../scene.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { onFace, type WallShape } from "../wall-shape.ts";
 import { paintFailings } from "./failings.ts";
 import { type Pen, trace, traceQuads } from "./pen.ts";

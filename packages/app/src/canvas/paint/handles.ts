@@ -1,31 +1,33 @@
-import type { Selection } from "../../desk/selection.ts";
+import type { Selection } from "@baywright/editor";
 import {
 	BOW_HANDLE,
 	type BowHandle,
 	bowHandles,
 	type CornerHandle,
 	cornerHandles,
+	NUMBERED,
 	WALL_HANDLE,
 	type WallHandle,
 	wallHandles,
 } from "../handles.ts";
 import type { Palette } from "../palette.ts";
 import type { Painter, Scene } from "../scene.ts";
+import { bendHandles, type SmallHandle, stretchHandles, trackEndHandles } from "../small-handles.ts";
 import { fontOf } from "../text.ts";
 import type { Pen } from "./pen.ts";
 
-/** px: below this radius a corner's handle has no room for its number. */
-const NUMBERED = 9;
-
 export type Handled = Scene & { readonly selection: Selection | null; readonly hover: Selection | null };
 
-/** Handles: round at corners, with the corner's number; on walls a bar that moves them and an arch that bows them. */
+/** Handles: round at corners, with the corner's number; on walls a bar that moves them and an arch that bows them; on the track a bar at its ends, a knob on its bends. */
 export const paintHandles: Painter<Handled> = (pen, scene) => {
 	const last = scene.corners.length - 1;
 	for (const handle of wallHandles(scene))
 		paintWallHandle(pen, handle, stateOf(scene, "wall", handle.wall), scene.palette);
 	for (const handle of bowHandles(scene))
 		paintBowHandle(pen, handle, stateOf(scene, "bow", handle.wall), scene.palette);
+	for (const handle of trackEndHandles(scene)) paintEndHandle(pen, handle, stateOfTarget(scene, handle), scene.palette);
+	for (const handle of bendHandles(scene)) paintBendHandle(pen, handle, stateOfTarget(scene, handle), scene.palette);
+	for (const handle of stretchHandles(scene, scene.selection)) paintStretchHandle(pen, handle, scene.palette);
 	for (const handle of cornerHandles(scene)) {
 		const number = handle.corner === 0 || handle.corner === last ? "" : String(handle.corner);
 		paintCornerHandle(pen, handle, number, stateOf(scene, "corner", handle.corner), scene.palette);
@@ -37,6 +39,50 @@ type State = "quiet" | "hovered" | "chosen";
 function stateOf({ selection, hover }: Handled, kind: Selection["kind"], index: number): State {
 	const is = (it: Selection | null) => it !== null && it.kind === kind && it.index === index;
 	return is(selection) ? "chosen" : is(hover) ? "hovered" : "quiet";
+}
+
+const stateOfTarget = (scene: Handled, { target }: SmallHandle): State => stateOf(scene, target.kind, target.index);
+
+/** A bar across the end of the track, waisted so that it is not taken for a bracket. */
+function paintEndHandle(pen: Pen, { at, turn, half }: SmallHandle, state: State, palette: Palette): void {
+	const more = state === "quiet" ? 0 : 1.5;
+	pen.save();
+	pen.translate(at.left, at.top);
+	pen.rotate(turn);
+	pen.beginPath();
+	pen.roundRect(-2.5 - more, -half - more, 5 + 2 * more, 2 * (half + more), 2.5 + more);
+	pen.fillStyle = state === "chosen" ? palette.track : palette.sheet;
+	pen.fill();
+	pen.strokeStyle = palette.track;
+	pen.lineWidth = 1.5;
+	pen.stroke();
+	pen.restore();
+}
+
+/** A knob on the middle of a bend. */
+function paintBendHandle(pen: Pen, { at, half }: SmallHandle, state: State, palette: Palette): void {
+	pen.beginPath();
+	pen.arc(at.left, at.top, state === "quiet" ? half - 1 : half + 1.5, 0, 2 * Math.PI);
+	pen.fillStyle = state === "chosen" ? palette.bend : palette.sheet;
+	pen.fill();
+	pen.strokeStyle = palette.bend;
+	pen.lineWidth = state === "quiet" ? 1.5 : 2;
+	pen.stroke();
+}
+
+/** A square at either end of what is chosen on a wall. */
+function paintStretchHandle(pen: Pen, { at, turn, half }: SmallHandle, palette: Palette): void {
+	pen.save();
+	pen.translate(at.left, at.top);
+	pen.rotate(turn);
+	pen.beginPath();
+	pen.rect(-half + 1, -half + 1, 2 * half - 2, 2 * half - 2);
+	pen.fillStyle = palette.sheet;
+	pen.fill();
+	pen.strokeStyle = palette.track;
+	pen.lineWidth = 2;
+	pen.stroke();
+	pen.restore();
 }
 
 function paintCornerHandle(

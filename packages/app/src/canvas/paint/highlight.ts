@@ -1,11 +1,12 @@
-import type { Selection } from "../../desk/selection.ts";
+import { type Selection, sameThing } from "@baywright/editor";
 import type { Painter } from "../scene.ts";
 import { barWidth, halfTrack, madeBends, partOf } from "../track-shape.ts";
+import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
 import { traceBand } from "./bends.ts";
 import { traceBracket } from "./brackets.ts";
 import type { Handled } from "./handles.ts";
 import { traceJoint } from "./joints.ts";
-import { type Pen, traceSegment } from "./pen.ts";
+import { outline, type Pen, traceSegment } from "./pen.ts";
 import { traceFace } from "./walls.ts";
 
 /** px that a highlight stands out round what it marks. */
@@ -14,12 +15,11 @@ const HALO = 6;
 /** What is chosen stands out in the track's colour, what the pointer is on as a wide pale band. */
 export const paintHighlight: Painter<Handled> = (pen, scene) => {
 	const { selection, hover } = scene;
-	const same = selection !== null && hover !== null && selection.kind === hover.kind && selection.index === hover.index;
-	if (hover !== null && !same) paintOne(pen, scene, hover, "hovered");
+	if (hover !== null && !sameThing(hover, selection)) paintOne(pen, scene, hover, "hovered");
 	if (selection !== null) paintOne(pen, scene, selection, "chosen");
 };
 
-function paintOne(pen: Pen, scene: Handled, { kind, index }: Selection, state: "hovered" | "chosen"): void {
+function paintOne(pen: Pen, scene: Handled, { kind, index, wall }: Selection, state: "hovered" | "chosen"): void {
 	const { plan, view, palette, walls } = scene;
 	pen.save();
 	pen.strokeStyle = palette.track;
@@ -31,6 +31,9 @@ function paintOne(pen: Pen, scene: Handled, { kind, index }: Selection, state: "
 		const shape = walls[index];
 		pen.lineWidth = HALO + 3;
 		if (shape) traceFace(pen, scene, shape);
+	} else if (kind === "opening" || kind === "obstacle" || kind === "no-drill") {
+		pen.lineWidth = HALO + 1;
+		traceOnWall(pen, scene, kind, index, wall ?? 0);
 	} else if (kind === "bracket") {
 		pen.lineWidth = barWidth(plan, view) + 2 * HALO;
 		traceBracket(pen, scene, index);
@@ -47,6 +50,29 @@ function paintOne(pen: Pen, scene: Handled, { kind, index }: Selection, state: "
 	}
 	pen.stroke();
 	pen.restore();
+}
+
+/** The outline of what stands in, on or at a wall. */
+function traceOnWall(
+	pen: Pen,
+	{ bay, walls, view }: Handled,
+	kind: "opening" | "obstacle" | "no-drill",
+	index: number,
+	on: number,
+): void {
+	const noDrill = bay.walls[on]?.noDrill[index];
+	const it =
+		kind === "no-drill"
+			? noDrill && { wall: on, from: noDrill[0], to: noDrill[1] }
+			: kind === "opening"
+				? bay.openings[index]
+				: bay.obstacles[index];
+	const shape = it && walls[it.wall];
+	if (!it || !shape) return;
+	const depth = kind === "obstacle" ? -Math.max(bay.obstacles[index]?.depth ?? 0, 5 / view.scale) : DRAWN_THICKNESS;
+	const left = Math.max(0, it.from);
+	const right = Math.min(shape.length, it.to);
+	if (right > left) outline(pen, view, wallBand(shape, left, right, 0, kind === "no-drill" ? 14 / view.scale : depth));
 }
 
 /** A piece's stretch of the centre line. */

@@ -1,7 +1,7 @@
+import { toScreen } from "@baywright/editor";
 import { pointAt } from "@baywright/geometry";
 import type { Painter, Scene } from "../scene.ts";
 import { halfTrack } from "../track-shape.ts";
-import { toScreen } from "../viewport.ts";
 import type { Pen } from "./pen.ts";
 
 /** px that a joint's diamond reaches past the track across it; it is longer along it. */

@@ -8,7 +8,7 @@ import { type Pen, trace } from "./pen.ts";
 /** px to either side of the dimension line that its slanted ticks reach. */
 const TICK = 5.5;
 
-export type Labelled = { readonly layout: Layout; readonly palette: Palette };
+export type Labelled = { readonly layout: Pick<Layout, "labels">; readonly palette: Palette };
 
 /** Dimensions of runs and notes beside things; the marks of findings are painted with what is live. */
 export const paintLabels: Painter<Labelled> = (pen, { layout, palette }) => {

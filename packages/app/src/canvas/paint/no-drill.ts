@@ -1,6 +1,6 @@
+import { toScreen } from "@baywright/editor";
 import { step } from "@baywright/geometry";
 import type { Painter } from "../scene.ts";
-import { toScreen } from "../viewport.ts";
 import { onFace } from "../wall-shape.ts";
 
 /** px: crosses along the stretch, and how far inside the wall they stand. */

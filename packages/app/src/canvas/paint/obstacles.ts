@@ -1,6 +1,6 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { hatchLines } from "../hatch.ts";
 import type { Painter, Scene } from "../scene.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import { wallBand } from "../wall-shape.ts";
 import { trace, traceQuads } from "./pen.ts";
 

@@ -1,5 +1,5 @@
+import { toScreen } from "@baywright/editor";
 import type { Painter } from "../scene.ts";
-import { toScreen } from "../viewport.ts";
 import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
 import { outline, trace } from "./pen.ts";
 

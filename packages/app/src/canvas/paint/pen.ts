@@ -1,5 +1,5 @@
+import { type ScreenPoint, toScreen, type Viewport } from "@baywright/editor";
 import type { Bend, Bow, Point, Segment, TrackPath } from "@baywright/geometry";
-import { type ScreenPoint, toScreen, type Viewport } from "../viewport.ts";
 
 export type Pen = CanvasRenderingContext2D;
 

@@ -1,7 +1,7 @@
+import { toScreen } from "@baywright/editor";
 import { foldWave } from "../fold-wave.ts";
 import type { Painter } from "../scene.ts";
 import { alongTrack, foldDepth } from "../track-shape.ts";
-import { toScreen } from "../viewport.ts";
 import { trace } from "./pen.ts";
 
 /** mm along the track to one fold; on screen never less than LEAST_PITCH px, or folds would run together. */

@@ -1,7 +1,7 @@
-import type { Reading } from "../grip.ts";
+import type { ScreenPoint } from "@baywright/editor";
+import type { Reading } from "../held-readings.ts";
 import type { Painter, Scene } from "../scene.ts";
 import { fontOf, lineHeight } from "../text.ts";
-import type { ScreenPoint } from "../viewport.ts";
 
 export interface Tip {
 	readonly at: ScreenPoint;
@@ -15,13 +15,16 @@ export interface Tip {
 const PAD = 10;
 const COLUMN_GAP = 14;
 const OFF_POINTER = 22;
-const OFF_FINGER = 64;
+/** px above a finger: its loupe is in between. */
+const OFF_FINGER = 160;
 
 /** px that the tip stays in from the edge of the drawing. */
 const EDGE = 8;
 
+type Tipped = Pick<Scene, "measure" | "palette" | "size"> & { readonly tip: Tip | null };
+
 /** The figures that change during a drag, beside the pointer. */
-export const paintTip: Painter<Scene & { readonly tip: Tip | null }> = (pen, { tip, measure, palette, size }) => {
+export const paintTip: Painter<Tipped> = (pen, { tip, measure, palette, size }) => {
 	if (tip === null || tip.readings.length === 0) return;
 	const names = Math.max(...tip.readings.map(({ name }) => measure(name, "small")));
 	const figures = Math.max(...tip.readings.map(({ figure }) => measure(figure, "name")));

@@ -1,6 +1,6 @@
+import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { hatchLines } from "../hatch.ts";
 import type { Painter, Scene } from "../scene.ts";
-import { type ScreenPoint, toScreen } from "../viewport.ts";
 import type { WallShape } from "../wall-shape.ts";
 import { type Pen, trace, traceQuads } from "./pen.ts";
 

@@ -1,10 +1,10 @@
+import type { Selection } from "@baywright/editor";
 import { toDegrees, toRadians } from "@baywright/geometry";
 import { cornerCard, RIGHT_ANGLE_RULE } from "@baywright/setout";
 import { useCallback, useState } from "react";
 import { desk, useDesk } from "../../desk/desk.ts";
 import { planOnTable } from "../../desk/on-table.ts";
 import { useScreen } from "../../desk/screen.ts";
-import type { Selection } from "../../desk/selection.ts";
 import { CardFields } from "./card-fields.tsx";
 import type { CardInput } from "./card-input.ts";
 import { CornerDrawing } from "./corner-drawing.tsx";
@@ -12,7 +12,7 @@ import { CornerFigures } from "./corner-figures.tsx";
 import { UseOnCorner } from "./use-on-corner.tsx";
 
 /** One odd corner worked out at the wall: angle, projection and radius in, everything to mark out. */
-export function CornerCard({ corner }: { readonly corner: number | null }) {
+export function CornerCard({ corner }: { readonly corner: number | "odd" | null }) {
 	const started = useScreen((state) => state.started);
 	const onTable = useDesk((state) =>
 		targetCorner(state.selection, corner, state.shown.bays[state.bay]?.corners.length ?? 0),
@@ -41,8 +41,9 @@ export function CornerCard({ corner }: { readonly corner: number | null }) {
 	);
 }
 
-/** The corner asked for, else the selected one, else the first; null in a bay without corners. */
-function targetCorner(selection: Selection | null, asked: number | null, corners: number): number | null {
+/** The corner asked for, else the selected one, else the first; null in a bay without corners and for an odd corner of none. */
+function targetCorner(selection: Selection | null, asked: number | "odd" | null, corners: number): number | null {
+	if (asked === "odd") return null;
 	const last = corners - 2;
 	const wanted = asked ?? (selection?.kind === "corner" ? selection.index : 1);
 	if (wanted >= 1 && wanted <= last) return wanted;

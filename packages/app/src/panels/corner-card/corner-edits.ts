@@ -1,8 +1,7 @@
+import { angleOf, type Desk } from "@baywright/editor";
 import { formatAngle, formatLength, type Operation, wallName } from "@baywright/setout";
 import { setAngle, setBendRadius } from "../../desk/changes.ts";
-import type { Desk } from "../../desk/desk.ts";
 import { bayOnTable, planOnTable } from "../../desk/on-table.ts";
-import { angleOf } from "../../desk/walls.ts";
 import type { CardInput } from "./card-input.ts";
 
 export interface Edit {

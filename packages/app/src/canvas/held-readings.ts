@@ -1,0 +1,156 @@
+import type { ScreenPoint, Selection } from "@baywright/editor";
+import { type Bay, cornerName, formatAngle, formatLength, wallName } from "@baywright/setout";
+import { roomAngle } from "./labels/figures.ts";
+import type { Subject } from "./scene.ts";
+
+export interface Reading {
+	readonly name: string;
+	readonly figure: string;
+}
+
+/** The figures that change while something is held or nudged: of itself and of what is beside it. `before`: the bay as it was. */
+export function heldReadings(held: Selection, before: Bay | null, subject: Subject): Reading[] {
+	const { bay, plan, unit } = subject;
+	const length = (name: string, mm: number): Reading => ({ name, figure: formatLength(mm, unit) });
+	switch (held.kind) {
+		case "corner":
+			return [...runs([held.index - 1, held.index], subject), ...anglesAt([held.index], subject, () => "angle")];
+		case "wall": {
+			const out = before === null ? 0 : wayOut(before, bay, held.index);
+			return [
+				...(before === null ? [] : [length(out < 0 ? "moved in" : "moved out", Math.abs(out))]),
+				...runs([held.index - 1, held.index, held.index + 1], subject),
+				...anglesAt([held.index, held.index + 1], subject, (corner) => `angle ${corner}`),
+			];
+		}
+		case "bow":
+			return bowReadings(held.index, subject);
+		case "opening":
+		case "obstacle": {
+			const it = held.kind === "opening" ? bay.openings[held.index] : bay.obstacles[held.index];
+			return it === undefined ? [] : stretchReadings(it, subject);
+		}
+		case "no-drill": {
+			const wall = held.wall ?? 0;
+			const [from, to] = bay.walls[wall]?.noDrill[held.index] ?? [];
+			return from === undefined || to === undefined ? [] : stretchReadings({ wall, from, to }, subject);
+		}
+		case "track-end": {
+			const end = held.index === 0 ? bay.track.start : bay.track.end;
+			const track = plan.path === null ? [] : [length("track", plan.path.length)];
+			return end === null
+				? [{ name: "at the end of the bay", figure: "" }, ...track]
+				: [...placeReadings(end, subject), ...track];
+		}
+		case "bend": {
+			const corner = plan.corners.find((it) => it.corner === held.index);
+			if (corner === undefined) return [];
+			return [
+				length("radius", corner.radius),
+				length("least", Math.ceil(corner.least)),
+				length("greatest", Math.floor(corner.greatest)),
+				length("sweep", corner.sweep),
+			];
+		}
+		case "bracket": {
+			const it = plan.brackets[held.index];
+			return it === undefined ? [] : placeReadings({ wall: it.wall, at: it.fromLeftCorner }, subject);
+		}
+		case "joint": {
+			const it = plan.joints[held.index];
+			if (it === undefined) return [];
+			const pieces = plan.pieces.map(({ name, cutLength }) => length(`cut ${name}`, cutLength));
+			return [...placeReadings(it, subject), ...pieces];
+		}
+		default:
+			return [];
+	}
+}
+
+/** Away from the room, on screen, where something is held; any length. */
+export function heldOut({ kind, index, wall }: Selection, { walls, bay, plan }: Subject): ScreenPoint {
+	const on = (it: number | undefined) => (it === undefined ? undefined : walls[it]?.chord);
+	const beside =
+		kind === "corner" || kind === "bend"
+			? [walls[index - 1]?.along.at(-1), walls[index]?.along[0]]
+			: kind === "opening"
+				? [on(bay.openings[index]?.wall)]
+				: kind === "obstacle"
+					? [on(bay.obstacles[index]?.wall)]
+					: kind === "bracket"
+						? [on(plan.brackets[index]?.wall)]
+						: kind === "joint"
+							? [on(plan.joints[index]?.wall)]
+							: kind === "track-end"
+								? [on(index === 0 ? (bay.track.start?.wall ?? 0) : (bay.track.end?.wall ?? walls.length - 1))]
+								: [on(wall ?? index)];
+	const ux = beside.reduce((sum, it) => sum + (it?.ux ?? 0), 0);
+	const uy = beside.reduce((sum, it) => sum + (it?.uy ?? 0), 0);
+	return { left: -uy, top: -ux };
+}
+
+function runs(at: readonly number[], { walls, corners, unit }: Subject): Reading[] {
+	return at.flatMap((wall) => {
+		const shape = walls[wall];
+		if (!shape) return [];
+		return [{ name: wallName(wall, corners.length - 1), figure: formatLength(shape.chord.length, unit) }];
+	});
+}
+
+function placeReadings({ wall, at }: { readonly wall: number; readonly at: number }, subject: Subject): Reading[] {
+	const { walls, corners, unit } = subject;
+	const length = walls[wall]?.length ?? 0;
+	const count = corners.length - 1;
+	return [
+		{ name: `from ${cornerName(wall, count)}`, figure: formatLength(at, unit) },
+		{ name: `from ${cornerName(wall + 1, count)}`, figure: formatLength(length - at, unit) },
+	];
+}
+
+function stretchReadings(
+	{ wall, from, to }: { readonly wall: number; readonly from: number; readonly to: number },
+	{ walls, corners, unit }: Subject,
+): Reading[] {
+	const count = corners.length - 1;
+	const length = walls[wall]?.length ?? 0;
+	return [
+		{ name: `from ${cornerName(wall, count)}`, figure: formatLength(from, unit) },
+		{ name: "width", figure: formatLength(to - from, unit) },
+		{ name: `from ${cornerName(wall + 1, count)}`, figure: formatLength(length - to, unit) },
+	];
+}
+
+/** A bow's rise, the radius of its face and of the track along it, and the angles at its ends. */
+function bowReadings(wall: number, subject: Subject): Reading[] {
+	const { walls, plan, unit } = subject;
+	const shape = walls[wall];
+	if (!shape) return [];
+	const rise = shape.arc?.rise ?? 0;
+	const radius = (off: number) =>
+		shape.arc === null ? "straight" : formatLength(shape.arc.radius - Math.sign(rise) * off, unit);
+	return [
+		{ name: rise < 0 ? "rise into the room" : "rise", figure: formatLength(Math.abs(rise), unit) },
+		{ name: "radius of the face", figure: radius(0) },
+		{ name: "radius of the track", figure: radius(plan.projections[wall] ?? 0) },
+		{ name: "along the face", figure: formatLength(shape.length, unit) },
+		...anglesAt([wall, wall + 1], subject, (corner) => `angle ${corner}`),
+	];
+}
+
+function anglesAt(at: readonly number[], { walls }: Subject, name: (corner: number) => string): Reading[] {
+	return at.flatMap((corner) => {
+		const left = walls[corner - 1]?.along.at(-1);
+		const right = walls[corner]?.along[0];
+		return left && right ? [{ name: name(corner), figure: formatAngle(roomAngle(left, right)) }] : [];
+	});
+}
+
+/** How far a wall has gone away from the room since, square to itself, mm. */
+function wayOut(before: Bay, after: Bay, wall: number): number {
+	const [from, to] = [before.corners[wall], before.corners[wall + 1]];
+	const now = after.corners[wall];
+	if (!from || !to || !now) return 0;
+	const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+	if (length === 0) return 0;
+	return ((now[1] - from[1]) * (to[0] - from[0]) - (now[0] - from[0]) * (to[1] - from[1])) / length;
+}

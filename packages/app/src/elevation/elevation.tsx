@@ -1,0 +1,146 @@
+import type Konva from "konva/lib/Core.js";
+import { type RefObject, useId, useLayoutEffect, useRef, useState } from "react";
+import { EaselStage } from "../canvas/easel-stage.tsx";
+import { desk, useDesk } from "../desk/desk.ts";
+import { useBay, usePlan } from "../desk/on-table.ts";
+import { createElevationBoard, type ElevationBoard } from "./board.ts";
+import { ELEVATION_LAYERS } from "./layers.ts";
+import type { CurtainState } from "./scene.ts";
+import "../strip/strip.css";
+import "./elevation.css";
+
+const BUTTON_ZOOM = 1.4;
+
+const CURTAINS: readonly (readonly [CurtainState, string])[] = [
+	["open", "open"],
+	["closed", "closed"],
+];
+
+const UNITS = { mm: "mm", cm: "cm", in: "inches" } as const;
+
+/** The walls unrolled side by side as seen from the room, with every height. */
+export function Elevation() {
+	const [curtains, setCurtains] = useState<CurtainState>("open");
+	const [whole, setWhole] = useState(true);
+	const [said, setSaid] = useState("");
+	const board = useRef<ElevationBoard>(null);
+	const frame = useRef<HTMLDivElement>(null);
+	const canvas = useRef<HTMLDivElement>(null);
+	const stage = useRef<Konva.Stage>(null);
+	const title = useId();
+	const group = useId();
+	const help = useId();
+	const unit = useDesk((state) => UNITS[state.shown.display.length]);
+	const hangs = useBay((bay) => bay.track.draw !== "none" || bay.curtains.length > 0);
+	const stands = usePlan((plan) => plan.chain !== null);
+	useElevationBoard(board, frame, canvas, stage, setWhole, setSaid);
+
+	function choose(state: CurtainState): void {
+		setCurtains(state);
+		board.current?.curtains(state);
+	}
+
+	return (
+		<section className="elevation" aria-labelledby={title}>
+			<div className="strip-head">
+				<h2 className="strip-title elevation-said" id={title}>
+					<span className="strip-name">
+						<strong>Elevation</strong>,{" "}
+					</span>
+					{said === "" ? `heights in ${unit} above the floor` : said}
+				</h2>
+				<div className="strip-tools">
+					{hangs ? (
+						<fieldset className="strip-ends" aria-label="Curtains">
+							<span className="strip-word" aria-hidden="true">
+								Curtains
+							</span>
+							{CURTAINS.map(([state, words]) => (
+								<label key={state} className="strip-end">
+									<input
+										type="radio"
+										name={group}
+										value={state}
+										checked={curtains === state}
+										onChange={() => choose(state)}
+									/>
+									{words}
+								</label>
+							))}
+						</fieldset>
+					) : null}
+					<button
+						type="button"
+						className="plan-button"
+						aria-label="Zoom the elevation out"
+						onClick={() => board.current?.zoom(1 / BUTTON_ZOOM)}
+					>
+						−
+					</button>
+					<button
+						type="button"
+						className="plan-button"
+						aria-label="Zoom the elevation in"
+						onClick={() => board.current?.zoom(BUTTON_ZOOM)}
+					>
+						+
+					</button>
+					<button type="button" className="plan-button" disabled={whole} onClick={() => board.current?.fit()}>
+						Fit
+					</button>
+				</div>
+			</div>
+			<div
+				ref={frame}
+				className="elevation-board"
+				data-elevation=""
+				// Tab goes from height to height, arrows move what is chosen.
+				role="application"
+				// biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes the keyboard
+				tabIndex={0}
+				aria-label="Elevation: the walls side by side, seen from the room"
+				aria-describedby={help}
+			>
+				<div ref={canvas} className="elevation-canvas" aria-hidden="true">
+					<EaselStage ref={stage} layers={ELEVATION_LAYERS} />
+				</div>
+				{stands ? null : <p className="strip-none">The corners make no walls yet.</p>}
+				<p id={help} className="plan-said">
+					Tab goes from the ceiling to the track and on through the openings and obstacles, each with its sill or
+					bottom, its head or top and its edges. Arrows move what is chosen by 1 mm, with Shift by 10 mm. Plus and minus
+					zoom, 0 shows all, Escape lets go.
+				</p>
+				<p className="plan-said" role="status">
+					{said}
+				</p>
+			</div>
+		</section>
+	);
+}
+
+function useElevationBoard(
+	board: RefObject<ElevationBoard | null>,
+	frame: RefObject<HTMLDivElement | null>,
+	canvas: RefObject<HTMLDivElement | null>,
+	stage: RefObject<Konva.Stage | null>,
+	setWhole: (whole: boolean) => void,
+	setSaid: (said: string) => void,
+): void {
+	// A layout effect: it comes after the stage is made and is undone before the stage goes.
+	useLayoutEffect(() => {
+		if (!frame.current || !canvas.current || !stage.current) return;
+		const made = createElevationBoard(desk, {
+			frame: frame.current,
+			canvas: canvas.current,
+			stage: stage.current,
+			curtains: "open",
+			shows: setWhole,
+			says: setSaid,
+		});
+		board.current = made;
+		return () => {
+			board.current = null;
+			made.destroy();
+		};
+	}, [board, frame, canvas, stage, setWhole, setSaid]);
+}

@@ -1,0 +1,1 @@
+export { SheetsPanel as SheetsStage } from "../sheets-panel.tsx";

@@ -1,0 +1,24 @@
+import { useBay } from "../../desk/on-table.ts";
+import { HeightsPanel } from "../heights-panel.tsx";
+import { NoDrillPanel } from "../no-drill-panel.tsx";
+import { ObstaclesPanel } from "../obstacles-panel.tsx";
+import { OpeningsPanel } from "../openings-panel.tsx";
+import { RunsPanel } from "../runs-panel.tsx";
+
+/** What was taped on site. */
+export function SurveyStage() {
+	const walled = useBay((bay) => bay.walls.length > 0);
+	return (
+		<>
+			<RunsPanel />
+			{walled ? (
+				<>
+					<OpeningsPanel />
+					<ObstaclesPanel />
+					<NoDrillPanel />
+				</>
+			) : null}
+			<HeightsPanel />
+		</>
+	);
+}

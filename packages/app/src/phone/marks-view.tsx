@@ -1,0 +1,72 @@
+import { cornerName, formatLength, wallName } from "@baywright/setout";
+import { Button } from "react-aria-components";
+import { useDesk } from "../desk/desk.ts";
+import { editBay } from "../desk/edit-bay.ts";
+import { useBay, useLength, usePlan } from "../desk/on-table.ts";
+import { MarkRow } from "./mark-row.tsx";
+import { forgetHole, type Ticks } from "./ticks.ts";
+import { useMarks } from "./use-marks.ts";
+
+const UNITS = { mm: "millimetres", cm: "centimetres", in: "inches" } as const;
+
+/** Everything to mark out on the walls and on the track, in the order of the work, to be ticked off. */
+export function MarksView() {
+	const { marks, ticks, done } = useMarks();
+	const unit = useDesk((state) => state.shown.display.length);
+	const height = usePlan((plan) => plan.height);
+	const at =
+		height === null
+			? ", at the height of the track: it is not set yet how high"
+			: `, at ${formatLength(height, unit)} above the floor`;
+	return (
+		<section aria-label="Marks">
+			<div className="marks-head">
+				<p>
+					Along the wall face, in {UNITS[unit]}
+					{at}.
+				</p>
+				<p className="marks-done" role="status">
+					{done} of {marks.length}
+				</p>
+			</div>
+			<ol className="marks">
+				{marks.map((mark) => (
+					<MarkRow key={mark.name} mark={mark} marks={marks} tick={ticks.of.get(mark.name) ?? { state: "open" }} />
+				))}
+			</ol>
+			<SpareHoles ticks={ticks} />
+		</section>
+	);
+}
+
+/** Holes drilled where the plan has no bracket any more: they do not go away by themselves. */
+function SpareHoles({ ticks }: { readonly ticks: Ticks }) {
+	const holes = useBay((bay) => bay.fitted.brackets);
+	const walls = useBay((bay) => bay.walls.length);
+	const show = useLength();
+	if (ticks.spare.length === 0) return null;
+	return (
+		<div className="spare-holes">
+			<h2>Drilled, but no bracket goes there now</h2>
+			<ul>
+				{ticks.spare.map((index) => {
+					const hole = holes[index];
+					if (hole === undefined) return null;
+					const place = `${show(hole.at)} from ${cornerName(hole.wall, walls)}, ${wallName(hole.wall, walls)}`;
+					return (
+						<li key={index}>
+							<span>{place}</span>
+							<Button
+								className="button"
+								aria-label={`Forget the hole ${place}`}
+								onPress={() => editBay("forget a hole", (bay) => forgetHole(bay, index))}
+							>
+								Forget
+							</Button>
+						</li>
+					);
+				})}
+			</ul>
+		</div>
+	);
+}
