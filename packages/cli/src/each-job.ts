@@ -8,7 +8,7 @@ import type { World } from "./world.ts";
 
 export interface JobWork {
 	/** What to do with a job that could be read. `name` as the user would call it. */
-	readonly planned: (job: Job, name: string) => ExitStatus;
+	readonly planned: (job: Job, name: string) => ExitStatus | Promise<ExitStatus>;
 	/** What to do with a file that is no valid job, besides the lines on standard error. */
 	readonly invalid?: (problems: readonly Problem[], name: string) => void;
 }

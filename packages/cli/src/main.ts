@@ -3,13 +3,15 @@ import { check } from "./commands/check.ts";
 import { corner } from "./commands/corner.ts";
 import { plan } from "./commands/plan.ts";
 import { remedy } from "./commands/remedy.ts";
+import { settle } from "./commands/settle.ts";
+import { simulate } from "./commands/simulate.ts";
 import { complain, complainOf } from "./complain.ts";
 import { type ExitStatus, FAILED, PLANNED } from "./exit-status.ts";
 import { overview, version } from "./overview.ts";
 import { quoted } from "./text/plain.ts";
 import { processWorld, type World } from "./world.ts";
 
-const commands: readonly Command[] = [plan, corner, check, remedy];
+const commands: readonly Command[] = [plan, corner, check, settle, simulate, remedy];
 
 /** Runs the command with what was typed after its name; gives the exit status. Never throws. */
 export async function main(args: readonly string[], world: World = processWorld()): Promise<ExitStatus> {

@@ -10,6 +10,10 @@ export interface World {
 	readonly out: (text: string) => void;
 	readonly err: (text: string) => void;
 	readonly input: () => Promise<Uint8Array>;
+	/** Shows how far long work has come, in place of what was shown before; left out where nobody watches. */
+	readonly progress?: (text: string) => void;
+	/** Calls `stop` when the user breaks off; what it returns ends that. Left out where nobody can. */
+	readonly onBreak?: (stop: () => void) => () => void;
 }
 
 /** The world of this process. npm leaves in `INIT_CWD` where the user stood when it moved away. */
@@ -21,6 +25,11 @@ export function processWorld(): World {
 		out: (text) => stdout.write(text),
 		err: (text) => stderr.write(text),
 		input: () => allOf(stdin),
+		...(stderr.isTTY ? { progress: (text: string) => stderr.write(`\r\u001b[K${text}`) } : {}),
+		onBreak: (stop) => {
+			process.once("SIGINT", stop);
+			return () => process.off("SIGINT", stop);
+		},
 	};
 }
 

@@ -41,4 +41,50 @@ export { findSystem, type Library, libraryOf } from "./library/library.ts";
 export type { TrackSystem } from "./library/system.ts";
 export { type PlanEffort, planBay, planJob } from "./plan.ts";
 export { planJson } from "./plan-json.ts";
+export {
+	mayChangeSentence,
+	readingFigure,
+	readingName,
+	readingTask,
+	surveyFaultSentence,
+	suspectSentence,
+	withinText,
+} from "./survey/describe-survey.ts";
+export { AT_95, type MayChange } from "./survey/may-change.ts";
+export {
+	nextReading,
+	SURE_ENOUGH,
+	type WantedReading,
+	type WantedReadings,
+	wantedReadings,
+} from "./survey/next-readings.ts";
+export {
+	type CsvProblem,
+	csvProblemLine,
+	type ReadingsCsv,
+	readReadingsCsv,
+	writeReadingsCsv,
+} from "./survey/readings-csv.ts";
+export { type BaySurvey, type CheckedReading, type Suspect, settle, surveyReadings } from "./survey/settle.ts";
+export {
+	FITS_WITHIN,
+	HISTOGRAM_END,
+	type Simulation,
+	type SimulationOrder,
+	type SimulationProgress,
+	type SimulationRun,
+	type StrategyResult,
+	simulateBay,
+	simulateRandomBays,
+	USUAL_ERRORS,
+} from "./survey/simulate.ts";
+export type { MeasuringErrors, StrategyName } from "./survey/strategies.ts";
+export { type SettledAnswer, settleAnswer, settleJson } from "./survey/survey-json.ts";
+export {
+	type SureCut,
+	type SureFigure,
+	type SureSetBack,
+	sureCuts,
+	sureSetBacks,
+} from "./survey/uncertainty.ts";
 export { buyStock, type StockAnswer, type StockOrder, type StockProgress, searchStock } from "./track/stock.ts";

@@ -136,8 +136,8 @@ function interiorAngle({ rises, readings }: DrawnBay, corner: number, arm: numbe
 	return { kind: "angle", at: corner, from: corner + 1, to: corner - 1, tilts };
 }
 
-/** As drawn. */
-function isExternal(bay: DrawnBay, corner: number): boolean {
+/** As drawn, between the tangents of its faces. */
+export function isExternal(bay: DrawnBay, corner: number): boolean {
 	const { value } = foresee(interiorAngle(bay, corner, null), drawnState(bay));
 	return value > Math.PI;
 }

@@ -22,6 +22,16 @@ export function covary(covariance: Covariance, gradient: Gradient, other: Gradie
 	return sum;
 }
 
+/** Cg. */
+export const applied = (covariance: Covariance, gradient: Gradient): Float64Array =>
+	Float64Array.from(covariance, (row) => dot(row, gradient));
+
+export function dot(a: Float64Array, b: Gradient): number {
+	let sum = 0;
+	for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);
+	return sum;
+}
+
 /** Where a point is to be expected: the ellipse of one standard deviation about it. */
 export interface ErrorEllipse {
 	/** Half axes, same unit as the points. */

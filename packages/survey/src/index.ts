@@ -1,15 +1,17 @@
 export { type Adjusted, type Agreement, adjust, type ObservationCheck } from "./adjust.ts";
 export type { DrawnBay } from "./bay-network.ts";
-export { candidateReadings } from "./candidates.ts";
+export { candidateReadings, type TapedReading } from "./candidates.ts";
 export { type Covariance, covary, type ErrorEllipse, errorEllipse, type Gradient, propagate } from "./covariance.ts";
 export type { Network, NetworkFault, NetworkPoint, Parameter } from "./network.ts";
 export { type Candidate, type NextReading, nextReading } from "./next-reading.ts";
 export type { Bowed, Observation, Observed, Place, Tilt } from "./observation.ts";
 export { angleByChord } from "./observation.ts";
+export { readOff, type StandingBay } from "./read-off.ts";
 export { type Reading, type ReadingFault, type ReadingOf, USUAL_SD, type WallPlace } from "./reading.ts";
 export {
 	type BayFault,
 	type CandidateReading,
+	fewestBayReadings,
 	type NextBayReading,
 	nextBayReading,
 	type ReadingCheck,

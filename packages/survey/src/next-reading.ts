@@ -1,5 +1,5 @@
 import type { Adjusted } from "./adjust.ts";
-import type { Covariance, Gradient } from "./covariance.ts";
+import { applied, dot, type Gradient } from "./covariance.ts";
 import { foresee } from "./linear.ts";
 import type { Network } from "./network.ts";
 import type { Observed } from "./observation.ts";
@@ -47,16 +47,6 @@ export function nextReading(
 	});
 	if (best.candidate < 0) return null;
 	return { candidate: best.candidate, from: now[0] as number, reaches: best.after[0] as number };
-}
-
-/** Cg. */
-const applied = (covariance: Covariance, gradient: Gradient): Float64Array =>
-	Float64Array.from(covariance, (row) => dot(row, gradient));
-
-function dot(a: Float64Array, b: Gradient): number {
-	let sum = 0;
-	for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);
-	return sum;
 }
 
 const greatestFirst = (a: number, b: number): number => b - a;

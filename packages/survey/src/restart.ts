@@ -5,8 +5,11 @@ import type { Network, NetworkFault } from "./network.ts";
 /** The bay opened or closed, by a factor on all its turns: places to start from besides the drawing. */
 const FACTORS = [0.8, 1.2, 0.5];
 
-/** A sum of squares so many times the greatest that closes is hardly a wrong reading: 40 mm on a tape good to 2 makes some 30. */
-const OUT_OF_ALL_REASON = 50;
+/**
+ * A sum of squares so many times the greatest that closes is a wrong reading, or a bay at rest in the wrong place; both are told apart by
+ * looking elsewhere, which takes no harm from a wrong reading but time.
+ */
+const OUT_OF_ALL_REASON = 5;
 
 /**
  * Settles a bay's network. One that is out of all reason may only have come to rest in the wrong place, with a corner folded over because the

@@ -1,7 +1,8 @@
 import { found, type Outcome, type Point, toDegrees, toRadians } from "@baywright/geometry";
 import type { Adjusted, Agreement } from "./adjust.ts";
-import { bayNetwork, type DrawnBay, observedOf } from "./bay-network.ts";
+import { bayNetwork, type DrawnBay, isExternal, observedOf } from "./bay-network.ts";
 import { type Covariance, type Gradient, seenFrom } from "./covariance.ts";
+import { fewestReadings } from "./fewest-readings.ts";
 import { foresee } from "./linear.ts";
 import type { Network, NetworkFault } from "./network.ts";
 import { type Candidate, nextReading } from "./next-reading.ts";
@@ -103,29 +104,59 @@ export interface NextBayReading {
  * turn, then the rises. Candidates that the bay has no place for are passed over.
  */
 export function nextBayReading(
-	{ drawn, corners, rises, network, adjusted }: SettledBay,
+	bay: SettledBay,
 	candidates: readonly CandidateReading[],
 	figures: readonly Gradient[],
 ): NextBayReading | null {
+	const known = knownCandidates(bay, candidates);
+	const next = nextReading(
+		bay.network,
+		bay.adjusted,
+		known.map(({ observed }) => observed),
+		figures,
+	);
+	return next && { ...next, candidate: known[next.candidate]?.index as number };
+}
+
+/**
+ * The fewest readings found after which the worst figure's standard deviation is at most `goal`, in the order in which each helps most; one
+ * may be asked for again. None where the goal is reached already; all that help where nothing reaches it.
+ */
+export function fewestBayReadings(
+	bay: SettledBay,
+	candidates: readonly CandidateReading[],
+	figures: readonly Gradient[],
+	goal: number,
+): NextBayReading[] {
+	const known = knownCandidates(bay, candidates);
+	const observed = known.map((each) => each.observed);
+	return fewestReadings(bay.network, bay.adjusted, observed, figures, goal).map((next) => ({
+		...next,
+		candidate: known[next.candidate]?.index as number,
+	}));
+}
+
+/** The candidates that the bay has a place for, in the network's terms. */
+function knownCandidates(
+	{ drawn, corners, rises, network, adjusted }: SettledBay,
+	candidates: readonly CandidateReading[],
+): readonly { readonly index: number; readonly observed: Candidate }[] {
 	const state = stateOf(network, adjusted);
 	const standing = { ...drawn, corners, rises };
-	const known = candidates.flatMap((candidate, index) => {
+	return candidates.flatMap((candidate, index) => {
 		const observed = observedOf(standing, candidate);
 		if (observed === null) return [];
 		const sd = candidate.sd ?? USUAL_SD[candidate.kind];
 		if (isInDegrees(candidate)) return [{ index, observed: { ...observed, sd: toRadians(sd) } as Candidate }];
 		if (candidate.kind !== "chord") return [{ index, observed: { ...observed, sd } as Candidate }];
 		const opening = foresee(observed, state).value;
-		const byChord = chordDeviation(candidate.arm, opening > Math.PI ? opening - Math.PI : opening, sd);
+		const byChord = chordDeviation(
+			candidate.arm,
+			isExternal(standing, candidate.corner) ? opening - Math.PI : opening,
+			sd,
+		);
 		return [{ index, observed: { ...observed, sd: byChord } as Candidate }];
 	});
-	const next = nextReading(
-		network,
-		adjusted,
-		known.map(({ observed }) => observed),
-		figures,
-	);
-	return next && { ...next, candidate: known[next.candidate]?.index as number };
 }
 
 /** The same bay with corner 0 where it was drawn, and everything else as sure as it is from there. */

@@ -70,8 +70,11 @@ describe("bad input is one plain line for each problem", () => {
 		[["plan"], "job: found nothing, allowed job files, folders, or - for standard input"],
 		[["plan", "x", "--jason"], 'plan: option "--jason": no such option, allowed --bay, --json, --help'],
 		[["check", "x", "-j"], 'check: option "-j": no such option, allowed --json, --help'],
-		[["sheets", "x"], 'command: found "sheets", allowed plan, corner, check, remedy; see baywright --help'],
-		[[], "command: found nothing, allowed plan, corner, check, remedy; see baywright --help"],
+		[
+			["sheets", "x"],
+			'command: found "sheets", allowed plan, corner, check, settle, simulate, remedy; see baywright --help',
+		],
+		[[], "command: found nothing, allowed plan, corner, check, settle, simulate, remedy; see baywright --help"],
 	])("%j", async (args, line) => {
 		expect(await baywrightHere(args)).toMatchObject({ status: 1, out: "", lines: [`baywright: ${line}`] });
 	});

@@ -1,0 +1,52 @@
+import {
+	findSystem,
+	type Job,
+	type SettledAnswer,
+	settleAnswer,
+	settleJson,
+	type TrackSystem,
+} from "@baywright/setout";
+import type { Command } from "../command.ts";
+import { complain } from "../complain.ts";
+import { eachJob, severalJobs } from "../each-job.ts";
+import { type ExitStatus, PLANNED, REFUSED } from "../exit-status.ts";
+import { readOptions } from "../options.ts";
+import { surveyText } from "../show/survey.ts";
+import type { World } from "../world.ts";
+
+export const settle: Command = {
+	name: "settle",
+	usage: "settle JOB… [--json]",
+	summary: "corners by the readings, which reading to doubt, which to take next",
+	about:
+		"Settles the corners of every bay by what was taped: how well the readings agree, which of them to doubt, how sure each " +
+		"cut length is, and which readings to take until all are sure enough. A bay that its readings do not settle counts as refused.",
+	options: [["--json", "as data: one line for each job, lengths in mm, angles in degrees"]],
+	example: "settle examples/quay-cottage.baywright.json",
+	run,
+};
+
+async function run(args: readonly string[], world: World): Promise<ExitStatus> {
+	const options = readOptions(args, { json: "alone" });
+	if (!options.ok) return complain(world, `settle: ${options.message}`);
+	const several = severalJobs(options.operands, world);
+	let first = true;
+	return eachJob(options.operands, world, {
+		planned: (job, name) => {
+			const answers = job.bays.map((bay): SettledAnswer => settleAnswer(bay, systemOf(job, bay.track.system)));
+			if (options.has("json")) {
+				const json = { bays: job.bays.map((bay, i) => settleJson(bay, answers[i] as SettledAnswer)) };
+				world.out(`${JSON.stringify(several ? { job: name, ...json } : json)}\n`);
+			} else world.out((first ? "" : "\n\n") + surveyText(job, answers, several ? name : null));
+			first = false;
+			return answers.some(({ ok }) => !ok) ? REFUSED : PLANNED;
+		},
+	});
+}
+
+/** A job that was read names no other system than one it has. */
+function systemOf(job: Job, id: string): TrackSystem {
+	const system = findSystem(job, id);
+	if (system === undefined) throw new Error(`Broken invariant: no system "${id}".`);
+	return system;
+}
