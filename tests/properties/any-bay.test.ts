@@ -177,7 +177,7 @@ describe("bridging and refusing", () => {
 						).toEqual([]);
 					}
 			},
-			1500,
+			600,
 		);
 		const expected = [
 			"end-at-corner",

@@ -179,8 +179,7 @@ function faultsOfRadii(bends: BendPlan): FitFault[] {
 		const radius = least[i] as number;
 		if (radius < (floor[i] as number))
 			faults.push({ kind: "radius-below-least", corner: corner(i), radius, least: floor[i] as number });
-		else if (radius > (ceiling[i] as number))
-			faults.push({ kind: "radius-too-large", corner: corner(i), radius, greatest: ceiling[i] as number });
+		else if (radius > (ceiling[i] as number)) blamed.add(i);
 	}
 	const hopeless = new Set(starvedLegs({ ...bends, least: floor }));
 	for (const leg of starvedLegs(bends)) {
@@ -199,7 +198,8 @@ function faultsOfRadii(bends: BendPlan): FitFault[] {
 	for (const bend of blamed) {
 		const greatest = greatestRadius(bends, least, bend);
 		const floorHere = floor[bend] as number;
-		const most = Math.max(greatest >= floorHere ? greatest : greatestRadius(bends, floor, bend), floorHere);
+		const room = greatest >= floorHere ? greatest : greatestRadius(bends, floor, bend);
+		const most = Math.max(Math.min(room, ceiling[bend] as number), floorHere);
 		const radius = least[bend] as number;
 		// Is its neighbour alone to blame, which leaves it not even its least?
 		if (radius <= most) continue;

@@ -8,7 +8,7 @@ import type { FitRule, TrackEnds } from "./fit.ts";
 import { lastThatHolds } from "./halving.ts";
 import { type ProjectionsToTry, projectionsToTry } from "./projections-to-try.ts";
 import { straightPast, wallsPassedFrom } from "./straight-past.ts";
-import { LENGTH_SLACK, SHORTEST_SEGMENT } from "./tolerance.ts";
+import { AS_GOOD, SHORTEST_SEGMENT } from "./tolerance.ts";
 import { arcIsWithin, straightIsWithin } from "./within-reach.ts";
 
 /** Bends left to right, and the projection of the leg along each wall; that given along walls without one. */
@@ -87,9 +87,9 @@ function widestRow(
 /** Fewer bends, then legs less moved, then the widest that the tightest may be, then the longer track, which keeps nearer to the walls. */
 const isBetter: Wanted["isBetter"] = (a, b) => {
 	if (a.made !== b.made) return a.made < b.made;
-	if (Math.abs(a.moved - b.moved) > LENGTH_SLACK) return a.moved < b.moved;
-	if (Math.abs(a.tightest - b.tightest) > LENGTH_SLACK) return a.tightest > b.tightest;
-	return a.length > b.length + LENGTH_SLACK;
+	if (Math.abs(a.moved - b.moved) > AS_GOOD) return a.moved < b.moved;
+	if (Math.abs(a.tightest - b.tightest) > AS_GOOD) return a.tightest > b.tightest;
+	return a.length > b.length + AS_GOOD;
 };
 
 /** Every bend and every straight past others inside the corridor, for all the projections to try; by first corner. */

@@ -10,6 +10,12 @@ export const JOIN_HEADING = 1e-9;
 /** Slack (mm) when a length is compared with a limit: far below any tape, far above rounding. */
 export const LENGTH_SLACK = 1e-7;
 
+/**
+ * Radii and lengths this close (mm) are as good as one another where one line is chosen among several: above the rounding in what a
+ * corridor allows, so that of two mirror images the choice stays the same while a wall is dragged.
+ */
+export const AS_GOOD = 0.01;
+
 /** Turns smaller than this (rad) are no corner at all. */
 export const NO_TURN = 1e-9;
 

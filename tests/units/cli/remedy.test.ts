@@ -70,6 +70,7 @@ describe("remedy", () => {
 		[["nonsense"], 'finding: found no "nonsense" there, allowed no-room-round-corner'],
 		[["no-room-round-corner", "--choice", "9"], "option --choice: found 9, allowed 1 to"],
 		[["no-room-round-corner", "--choice", "0"], 'option --choice: found "0", allowed 1, 2, 3'],
+		[["no-room-round-corner", "--at", "9"], "option --at: found 9, allowed 1"],
 		[["no-room-round-corner", "--at", "x"], 'option --at: found "x", allowed 0, 1, 2'],
 		[[], "found 1 names, allowed two"],
 	])("%j is refused in one line", (args, says) => {

@@ -54,6 +54,15 @@ describe("a bay drawn by typing alone", () => {
 		expect(table.undo().corners).toEqual(drawn);
 	});
 
+	it("is turned level too when another tool is taken up, and what is still being typed goes", () => {
+		const table = blank().type("900").enter();
+		for (const run of ["1800", "900"]) table.tab().type("135").tab().type(run).enter();
+		table.type("12").take("opening");
+		expect([table.toolbox.tool, table.toolbox.entry]).toEqual(["opening", null]);
+		expect(table.corners[2]?.[1]).toBe(table.corners[1]?.[1]);
+		expect(table.desk.past.at(-1)?.label).toBe("turn the front level");
+	});
+
 	it("stays as it lies where any of it was pointed out", () => {
 		const table = blank().type("900").enter();
 		table.hover(800, 1800).type("1800").enter();

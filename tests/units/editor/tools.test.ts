@@ -110,6 +110,14 @@ describe("the corner tool", () => {
 		expect(table.desk.past.map(({ label }) => label)).toEqual(["put in a corner"]);
 	});
 
+	it("shows nothing of the wall that was pointed at once that wall is two", () => {
+		const table = square({ openings: [{ wall: 1, from: 200, to: 1600 }] })
+			.take("corner")
+			.hover(700, 910);
+		expect(table.toolbox.sketch?.points).toHaveLength(1);
+		expect(table.tap(700, 910).toolbox.sketch).toBeNull();
+	});
+
 	it("shows where it would go, and says so where there is no wall", () => {
 		const table = square().take("corner").hover(893, 920);
 		expect(table.toolbox.sketch?.points).toEqual([{ x: 900, y: 900 }]);
@@ -191,6 +199,14 @@ describe("the tool for stretches without holes", () => {
 			"mark a stretch without holes",
 		]);
 		expect(table.undo().bay.walls[1]?.noDrill).toEqual([[300, 500]]);
+	});
+
+	it("chooses the stretch that came of it, wherever it stands among the others", () => {
+		const table = square().take("no-drill").reach(0).press(1200, 900).drag({ x: 1300, y: 905 }).drop();
+		table.press(300, 900).drag({ x: 500, y: 905 }).drop();
+		expect(table.desk.selection).toEqual({ kind: "no-drill", index: 0, wall: 1 });
+		table.press(1250, 900).drag({ x: 1500, y: 905 }).drop();
+		expect(table.desk.selection).toEqual({ kind: "no-drill", index: 1, wall: 1 });
 	});
 
 	it("a tap marks a hand's breadth", () => {

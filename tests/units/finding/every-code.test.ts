@@ -42,7 +42,13 @@ const cases: Record<FindingCode, Case> = {
 			["225 mm", "22.5 cm", '8 7/8"'],
 		],
 	},
-	"legs-do-not-meet": { remedies: ["same-projection"], says: [["corner 1", "corner 1", "corner 1"]] },
+	"legs-do-not-meet": {
+		remedies: ["same-projection"],
+		says: [
+			["150 mm", "15.0 cm", '5 7/8"'],
+			["30 mm", "3.0 cm", '1 3/16"'],
+		],
+	},
 	"no-room-round-corner": {
 		remedies: ["set-projection", "use-system", "end-at-corner"],
 		says: [
@@ -63,7 +69,7 @@ const cases: Record<FindingCode, Case> = {
 		remedies: ["set-wall-projection"],
 		says: [
 			["51 mm", "5.1 cm", '2"'],
-			["-0.6°", "-0.6°", "-0.6°"],
+			[" 0.6°", " 0.6°", " 0.6°"],
 		],
 	},
 	"end-off-wall": { remedies: ["track-to-end-of-bay"], says: [["1524 mm", "152.4 cm", '60"']] },

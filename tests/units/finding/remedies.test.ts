@@ -258,3 +258,69 @@ test("every sample's remedy leads to no refusal that its bay did not have", () =
 			}
 	}
 });
+
+describe("what comes first and what else would do", () => {
+	test("a remedy that leaves nothing refused comes before one that leaves the next corner", () => {
+		// A nib of 30 on 100: more projection along one of its sides lets one of its two corners through.
+		const corners = [
+			[0, 0],
+			[1000, 0],
+			[1000, -30],
+			[1100, -30],
+			[1100, 0],
+			[2400, 0],
+		];
+		const { labels, after } = told({ corners, walls: [] }, "no-room-round-corner");
+		expect(labels).toHaveLength(2);
+		for (const offered of labels) {
+			const left = offered.map((label) => after(label).refusals.length);
+			expect(left[0]).toBe(0);
+			expect(left.some((refusals) => refusals > 0)).toBe(true);
+			expect(left).toEqual(left.toSorted((a, b) => Math.sign(a) - Math.sign(b)));
+		}
+	});
+
+	test("an obstacle deeper than this system reaches is passed by one that reaches further, and the figure is said", () => {
+		const pipe = { kind: "pipe", wall: 1, from: 1500, to: 1560, depth: 160 };
+		const { labels, messages, after } = told({ obstacles: [pipe] }, "obstacle-in-the-way");
+		expect(messages).toEqual([
+			"It stands 160 mm off the front wall at track height and the track runs through it; past it on that wall it needs a projection of 175 mm.",
+		]);
+		expect(labels[0]).toContain("Use Ceiling channel, projection 175 mm");
+		expect(after("Use Ceiling channel, projection 175 mm").refusals).toEqual([]);
+	});
+
+	test("a system is named at the projection with which its own bend passes an external corner", () => {
+		const corners = [
+			[0, 0],
+			[1500, 0],
+			[1500, 1500],
+		];
+		const { labels, after } = told({ corners, walls: [] }, "no-room-round-corner");
+		// Least radius 180 and clearance 12 at 90°: 12 cos 45° + 180 (1 − cos 45°) = 61.2.
+		expect(labels[0]).toContain("Use Fine hand-drawn, projection 62 mm");
+		expect(after("Use Fine hand-drawn, projection 62 mm").refusals).toEqual([]);
+	});
+
+	test("projections too different for an almost flat corner are made alike, before a wall is given up", () => {
+		const corners = [
+			[0, 0],
+			[1500, 0],
+			[2198.69, 42.73],
+		];
+		const { labels } = told({ corners, walls: [{ projection: 40 }, { projection: 140 }] }, "leg-too-short");
+		expect(labels[0]?.[0]).toBe("The same projection on every wall");
+	});
+
+	test("a radius too wide both for the corner's clearance and for its walls is told once, with the smaller figure", () => {
+		const corners = [
+			[0, 0],
+			[900, 0],
+			[900, 1800],
+		];
+		const track = { projection: 100, bends: [{ corner: 1, radius: 900 }] };
+		const { messages } = told({ corners, walls: [], track }, "radius-too-large");
+		// (100/cos 45° − 15)/(1/cos 45° − 1) = 305.2.
+		expect(messages).toEqual(["Radius 900 mm is set at corner 1; its walls leave room for 305 mm at the most."]);
+	});
+});

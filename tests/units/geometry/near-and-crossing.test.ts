@@ -104,7 +104,7 @@ describe("how near a path comes to walls", () => {
 				const there = pointAt(path, station)?.at as Point;
 				expect(Math.hypot(there.x - onPath.x, there.y - onPath.y)).toBeLessThan(TOLERANCE);
 			},
-			1500,
+			800,
 		);
 		expect(apart).toBeGreaterThan(300);
 	});
@@ -126,7 +126,7 @@ describe("how near a path comes to walls", () => {
 					expect(Math.abs(near.distance - slow)).toBeLessThan(SAMPLING + TOLERANCE);
 				});
 			},
-			1500,
+			800,
 		);
 		expect(named).toBeGreaterThan(300);
 	});
@@ -169,7 +169,7 @@ describe("crossings", () => {
 						if (named) crossed++;
 					}
 			},
-			3000,
+			1500,
 		);
 		expect(crossed).toBeGreaterThan(100);
 	});

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { prove } from "@baywright/geometry";
 import { type Bay, type BayPlan, libraryOf, planBay, readJobText } from "@baywright/setout";
 import { describe, expect, test } from "vitest";
+import { planDrawn } from "../../properties/bays.ts";
 
 const LANTERN = new URL("../../../examples/lantern-room.baywright.json", import.meta.url);
 
@@ -71,5 +72,27 @@ describe("the smoothest track inside what the brackets reach", () => {
 		const straights = plan.path?.segments.filter(({ kind }) => kind === "straight").map(({ length }) => length) ?? [];
 		const full = Math.min(...straights) - (plan.system.endTakeUp + plan.system.straightBesideBend) < 1e-6;
 		expect(full || Math.max(...offs) > plan.system.projection.max - 1e-3).toBe(true);
+	});
+});
+
+describe("the smoothest track while a bay is dragged", () => {
+	test("of two mirror images the choice stays the same from one millimetre to the next", () => {
+		// Six walls alike that turn by 20.25° to 22.25° at every corner: two bends, and as good the one way round as the other.
+		const chosen: string[] = [];
+		for (let step = 0; step <= 40; step++) {
+			const lengths = [600, 300, 300, 300, 300, 600];
+			const turn = ((20.25 + step / 20) * Math.PI) / 180;
+			let at: [number, number] = [0, 0];
+			const corners = [at];
+			lengths.forEach((length, wall) => {
+				at = [at[0] + length * Math.cos(-turn * wall), at[1] + length * Math.sin(-turn * wall)];
+				corners.push(at);
+			});
+			const { path } = planDrawn({ id: "b", corners, track: { system: "light-corded", follow: "smoothest" } });
+			const bends = path?.segments.flatMap((one) => (one.kind === "bend" ? [one.corners.join("+")] : [])) ?? [];
+			chosen.push(bends.join(" "));
+		}
+		expect(chosen[0]).not.toBe("");
+		expect(new Set(chosen).size).toBe(1);
 	});
 });

@@ -69,10 +69,13 @@ function applyRemedy(job: Job, name: string, wanted: Wanted, out: string | undef
 		findings.map((finding) => ({ finding, walls: projections.length })),
 	);
 	const match = found.find(({ finding }) => isWanted(finding, wanted));
-	if (match === undefined)
-		return say(
-			`finding: found no ${quoted(wanted.code)} there, allowed ${codesOf(found.map(({ finding }) => finding))}`,
-		);
+	if (match === undefined) {
+		const findings = found.map(({ finding }) => finding);
+		const elsewhere = findings.filter((finding) => isWanted(finding, { ...wanted, at: undefined })).map(placeOf);
+		return elsewhere.length > 0
+			? say(`option --at: found ${wanted.at}, allowed ${[...new Set(elsewhere)].join(", ")}`)
+			: say(`finding: found no ${quoted(wanted.code)} there, allowed ${codesOf(findings)}`);
+	}
 	const { remedies } = match.finding;
 	const chosen = remedies[wanted.choice - 1];
 	if (chosen === undefined) {
@@ -95,6 +98,9 @@ function isWanted({ code, where }: Finding, wanted: Wanted): boolean {
 	if (code !== wanted.code || (wanted.bay !== undefined && where.bay !== wanted.bay)) return false;
 	return wanted.at === undefined || [where.corner, where.wall, where.obstacle].includes(wanted.at);
 }
+
+const placeOf = ({ where: { obstacle, corner, wall } }: Finding): number | "none" =>
+	obstacle ?? corner ?? wall ?? "none";
 
 function codesOf(findings: readonly Finding[]): string {
 	const codes = [...new Set(findings.filter(({ remedies }) => remedies.length > 0).map(({ code }) => code))];

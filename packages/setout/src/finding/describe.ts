@@ -69,7 +69,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "legs-do-not-meet":
 			return [
 				"Track cannot turn here",
-				`At ${corner} the track along one wall does not meet the track along the next; their projections are too different for so flat a turn.`,
+				`At ${corner} the track ${length("left")} off one wall never meets the track ${length("right")} off the next, however far both are carried on.`,
 			];
 		case "no-room-round-corner":
 			return [
@@ -86,7 +86,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "projection-change-at-slight-turn":
 			return [
 				"Projection changes where the wall hardly turns",
-				`At ${corner} the projection goes from ${length("left")} to ${length("right")} at a turn of ${angle("turn")}; there it must stay the same.`,
+				`At ${corner} the projection goes from ${length("left")} to ${length("right")} at a turn of ${formatAngle(Math.abs(Number(figures.turn)))}; where it turns by less than 3° it must stay the same.`,
 			];
 		case "end-off-wall":
 			return [
@@ -131,8 +131,8 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			return [
 				`${capital(String(figures.kind))} in the way`,
 				Number(figures.distance) === 0
-					? `It stands ${length("depth")} off the ${wall} at track height and the track runs through it.`
-					: `It stands ${length("depth")} off the ${wall} at track height; the track passes ${fine("distance")} from it and keeps ${length("clearance")}.`,
+					? `It stands ${length("depth")} off the ${wall} at track height and the track runs through it${projectionPast(figures, unit)}.`
+					: `It stands ${length("depth")} off the ${wall} at track height; the track passes ${fine("distance")} from it and must keep ${length("clearance")}${projectionPast(figures, unit)}.`,
 			];
 		case "piece-longer-than-stock":
 			return [
@@ -244,6 +244,12 @@ function notUsed(why: string): string {
 /** The projection that would do, where one figure says it. */
 const projectionNeeded = (figures: Finding["figures"], unit: LengthUnit): string =>
 	figures.needed === undefined ? "" : `, and for that a projection of ${roundedUp(figures, "needed", unit)}`;
+
+/** The projection that passes an obstacle, where one figure says it. */
+const projectionPast = (figures: Finding["figures"], unit: LengthUnit): string =>
+	figures.needed === undefined
+		? ""
+		: `; past it on that wall it needs a projection of ${roundedUp(figures, "needed", unit)}`;
 
 /** Why there is no joint in a piece that is too long. */
 function noJoint({ why, wall }: Finding["figures"], walls: number): string {

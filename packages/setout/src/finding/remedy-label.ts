@@ -43,7 +43,9 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 		case "release-all-radii":
 			return "Fit all radii";
 		case "use-system":
-			return `Use ${figures.system}`;
+			return figures.projection === undefined
+				? `Use ${figures.system}`
+				: `Use ${figures.system}, projection ${length("projection")}`;
 		case "joints-auto":
 			return "Place joints";
 		case "no-joints":

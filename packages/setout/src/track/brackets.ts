@@ -48,7 +48,7 @@ export function placeBrackets(
 	meet([...nearEnds(system, length), ...besideJoints(system, joints)], () => true, row, system, track, room, findings);
 	const all = fillBetween(row, bends, system, track, room, findings);
 	const brackets = all.map((bracket) => taped(track, bracket));
-	return { brackets, findings: [...findings, ...outOfReach(brackets, system)] };
+	return { brackets, findings: [...findings, ...outOfReach(brackets, track, system)] };
 }
 
 /** Places what is needed and not already served by a bracket of a role that counts. */
@@ -175,10 +175,15 @@ const placeOf = ({ corners, walls }: BendSpan) =>
 const lastCorner = (corners: readonly number[]) => (corners.length > 1 ? { last: corners.at(-1) as number } : {});
 
 /** Brackets on a bend that bridges facets stand nearer to the wall or further off than the legs do. */
-function outOfReach(brackets: readonly Bracket[], { projection: { min, max } }: TrackSystem): Finding[] {
+function outOfReach(
+	brackets: readonly Bracket[],
+	{ projections }: FittedTrack,
+	{ projection: { min, max } }: TrackSystem,
+): Finding[] {
 	return brackets.flatMap(({ projection, station, wall, role }, bracket): Finding[] => {
-		const onBend = role === "field" && (projection < min - SLACK || projection > max + SLACK);
-		if (!onBend) return [];
+		const isOut = role === "field" && (projection < min - SLACK || projection > max + SLACK);
+		// Along a leg it is the wall's own projection, which is refused by itself.
+		if (!isOut || Math.abs(projection - (projections[wall] as number)) < SLACK) return [];
 		return [
 			{
 				code: "bracket-out-of-reach",

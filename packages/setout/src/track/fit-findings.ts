@@ -19,8 +19,10 @@ export function fitFinding(fault: FitFault, bay: Bay, chain: WallChain, system: 
 		}
 		case "ends-reversed":
 			return of("ends-reversed", {}, {});
-		case "legs-do-not-meet":
-			return of("legs-do-not-meet", { corner: fault.corner }, {});
+		case "legs-do-not-meet": {
+			const [left, right] = projectionsOf(bay, system).slice(fault.corner - 1) as [number, number];
+			return of("legs-do-not-meet", { corner: fault.corner }, { left, right });
+		}
 		case "bow-too-tight": {
 			const { wall, radius, least } = fault;
 			return of("bow-too-tight", { wall }, { radius, least });
@@ -49,12 +51,13 @@ export function fitFinding(fault: FitFault, bay: Bay, chain: WallChain, system: 
 	}
 }
 
-/**
- * The projection with which a bend of the least radius keeps clear of an external corner: c·cos(|δ|/2) + R(1 − cos(|δ|/2)). True only
- * for one corner between straight walls at one projection; null elsewhere, where it is found by trying.
- */
+/** The projection with which a bend of the least radius keeps clear of an external corner, mm: c·cos(|δ|/2) + R(1 − cos(|δ|/2)). */
+export const projectionRound = (turn: number, { clearance, minRadius }: TrackSystem): number =>
+	clearance * Math.cos(turn / 2) + minRadius.external * (1 - Math.cos(turn / 2));
+
+/** The same where it is true: round one corner between straight walls at one projection; null elsewhere, where it is found by trying. */
 function projectionNeeded(
-	{ corner, last, radius, turn }: Extract<FitFault, { kind: "no-room-round-corner" }>,
+	{ corner, last, turn }: Extract<FitFault, { kind: "no-room-round-corner" }>,
 	bay: Bay,
 	{ walls }: WallChain,
 	system: TrackSystem,
@@ -63,7 +66,7 @@ function projectionNeeded(
 	const alike = projections[corner - 1] === projections[corner];
 	const straight = walls[corner - 1]?.bow === null && walls[corner]?.bow === null;
 	if (corner !== last || !alike || !straight || turn > 0) return null;
-	return system.clearance * Math.cos(turn / 2) + radius * (1 - Math.cos(turn / 2));
+	return projectionRound(turn, system);
 }
 
 /** Too short a leg: because the track ends on it too near to its corner, because the track is no longer than its ends, or because of the wall. */

@@ -53,11 +53,23 @@ function nearObstacles(bay: Bay, system: TrackSystem, track: FittedTrack, height
 			{
 				code: "obstacle-in-the-way",
 				where: { wall, obstacle: index, station: near.station, at: near.onPath, from: near.onCurve },
-				figures: { kind, depth, distance: near.distance, clearance: system.clearance },
+				figures: {
+					kind,
+					depth,
+					distance: near.distance,
+					clearance: system.clearance,
+					...projectionPast(obstacle, near, track, system),
+				},
 				remedies: [],
 			},
 		];
 	});
+}
+
+/** The projection that passes an obstacle where the track runs along its own wall; round a bend no one figure says it. */
+function projectionPast({ wall, depth }: Obstacle, near: Nearness, { path }: FittedTrack, { clearance }: TrackSystem) {
+	const segment = path.segments[near.segment];
+	return segment?.kind === "bend" || segment?.wall !== wall ? {} : { needed: depth + clearance };
 }
 
 /** Where the track comes nearest to an obstacle, if nearer than the system's clearance; distance 0 where it runs through. */

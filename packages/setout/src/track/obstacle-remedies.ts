@@ -1,14 +1,15 @@
 import type { Finding, Remedy } from "../finding/finding.ts";
+import type { TrackSystem } from "../library/system.ts";
 import { setProjection, setWallProjection } from "./remedies.ts";
 import { nearestCure, otherSystems, type Refused } from "./search-remedies.ts";
 import { endedBeforeStretch } from "./shorter-track.ts";
 
-/** Past an obstacle: with more projection, as much as the largest that stands in the way asks for, or the track ended before it. */
+/** Past an obstacle: with more projection, as much as the largest that stands in the way asks for, on a system that has it, or the track ended before it. */
 export function obstacleRemedies(finding: Finding, refused: Refused): Remedy[] {
 	const further = furtherOff(finding, refused);
-	const shorter = endedBefore(finding, refused);
-	const remedies = [...further, ...shorter];
-	return remedies.length > 0 ? remedies : otherSystems(refused, finding);
+	const needed = ({ clearance }: TrackSystem) => Math.ceil(Number(finding.figures.depth) + clearance);
+	const beyond = further.length > 0 ? [] : otherSystems(refused, finding, needed);
+	return [...further, ...beyond, ...endedBefore(finding, refused)];
 }
 
 /** On the obstacle's wall where that has a projection of its own; else the whole track, and where that does not do, the wall after all. */

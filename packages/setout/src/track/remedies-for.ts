@@ -1,6 +1,13 @@
-import type { WallBow } from "@baywright/geometry";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import { obstacleRemedies } from "./obstacle-remedies.ts";
+import {
+	forBow,
+	forCorner,
+	type Needed,
+	projectionForBow,
+	projectionRoundCorner,
+	wideEnoughToCarry,
+} from "./projection-remedies.ts";
 import {
 	follow,
 	moveEnd,
@@ -18,7 +25,6 @@ import {
 	nearestCure,
 	otherLine,
 	otherProjection,
-	otherProjectionEitherSide,
 	otherSystems,
 	otherWallProjections,
 	type Refused,
@@ -28,14 +34,21 @@ import { endedAtCorner, endedBeforeStretch, endMovedAlong, endMovedPast } from "
 
 /**
  * What would cure a finding: every remedy has been tried on the whole plan, and leads to one without this finding and without any refusal
- * that is not there now. The likeliest first; figures are whole mm.
+ * that is not there now. Those that leave no refusal come first, of these the likeliest; figures are whole mm.
  */
 export function remediesFor(finding: Finding, refused: Refused): Remedy[] {
 	// Back to the walls comes first: what is tried on the smoothest line takes long.
 	const walls = FIT.has(finding.code) && refused.bay.track.follow === "smoothest" ? otherLine(refused, finding) : [];
 	const likely = likelyRemedies(finding, refused);
-	if (likely.length > 0 || walls.length > 0) return [...walls, ...likely];
-	return lastResorts(finding, refused);
+	const found = likely.length > 0 || walls.length > 0 ? [...walls, ...likely] : lastResorts(finding, refused);
+	return clearingFirst(found, refused);
+}
+
+/** Those after which nothing at all is refused come first, else as they were. */
+function clearingFirst(remedies: readonly Remedy[], { trial }: Refused): Remedy[] {
+	if (remedies.length < 2) return [...remedies];
+	const clears = remedies.map(({ change }) => trial.clears(change));
+	return [...remedies.filter((_, i) => clears[i]), ...remedies.filter((_, i) => !clears[i])];
 }
 
 function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
@@ -87,12 +100,12 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 				...lineOrSystem(finding, refused),
 			];
 		case "bow-too-tight":
-			return [...projectionForBow(finding, refused), ...lineOrSystem(finding, refused)];
+			return [...projectionForBow(finding, refused), ...lineOrSystem(finding, refused, forBow(finding, refused))];
 		case "no-room-round-corner":
 			return [
 				...projectionRoundCorner(finding, refused),
 				...releases(refused, finding, [corner]),
-				...lineOrSystem(finding, refused),
+				...lineOrSystem(finding, refused, forCorner(finding, refused)),
 				...endedAtCorner(refused, finding, corner),
 			];
 		case "end-too-near-corner": {
@@ -100,6 +113,7 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			const further = endMovedAlong(refused, finding, end);
 			return [
 				...further,
+				...levelProjections(refused, finding),
 				...endMovedPast(refused, finding, end, corner),
 				...releases(refused, finding, [corner]),
 				...lineOrSystem(finding, refused),
@@ -115,6 +129,7 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			return [
 				...releases(refused, finding, [wall, wall + 1]),
 				...otherProjection(refused, finding),
+				...moreAlike(finding, refused),
 				...lineOrSystem(finding, refused),
 				...endOffWall(finding, refused),
 			];
@@ -174,10 +189,20 @@ function firstThatCure(...searches: readonly (() => Remedy[])[]): Remedy[] {
 const smoothest = (finding: Finding, refused: Refused): Remedy[] =>
 	refused.bay.track.follow === "smoothest" ? [] : otherLine(refused, finding);
 
-const lineOrSystem = (finding: Finding, refused: Refused): Remedy[] => [
+const lineOrSystem = (finding: Finding, refused: Refused, needed?: Needed): Remedy[] => [
 	...smoothest(finding, refused),
-	...otherSystems(refused, finding),
+	...otherSystems(refused, finding, needed),
 ];
+
+/** Projections that differ either side of a corner shift the bend along a wall: all alike, or another beside the wall that is too short. */
+function moreAlike(finding: Finding, refused: Refused): Remedy[] {
+	const { walls, track } = refused.bay;
+	const wall = finding.where.wall as number;
+	const alike = levelProjections(refused, finding);
+	// On the smoothest line trying wall after wall takes too long.
+	const search = alike.length === 0 && track.follow === "walls" && walls.some(({ projection }) => projection !== null);
+	return search ? otherWallProjections(refused, finding, [wall - 1, wall, wall + 1]) : alike;
+}
 
 /** Where nothing likely helps: no walls' own projections, or others; no radii set; a shorter track. */
 function lastResorts(finding: Finding, refused: Refused): Remedy[] {
@@ -234,43 +259,6 @@ function otherRadius(finding: Finding, refused: Refused): Remedy[] {
 	const least = code === "radius-below-least" ? Math.ceil(Number(figures.least)) : 1;
 	const greatest = code === "radius-below-least" ? 2 * least : Math.floor(Number(figures.greatest));
 	return nearestCure(refused, finding, remedyOf, Number(figures.radius), [least, greatest]);
-}
-
-function projectionForBow(finding: Finding, refused: Refused): Remedy[] {
-	const { bay, chain } = refused;
-	const wall = finding.where.wall as number;
-	const bow = chain?.walls[wall]?.bow ?? null;
-	if (bow === null) return [];
-	const projection = projectionForRadius(bow, Number(finding.figures.least));
-	const own = bay.walls[wall]?.projection ?? null;
-	const all = own === null ? otherProjection(refused, finding, projection) : [];
-	return all.length > 0 ? all : otherWallProjections(refused, finding, [wall]);
-}
-
-/** The projection at which the track along a bow is as wide as brackets need. */
-function wideEnoughToCarry({ where, figures }: Finding, { bay, chain }: Refused): Remedy[] {
-	const wall = where.wall as number;
-	const bow = chain?.walls[wall]?.bow ?? null;
-	if (bow === null || figures.least === undefined) return [];
-	const projection = projectionForRadius(bow, Number(figures.least));
-	return [bay.walls[wall]?.projection === null ? setProjection(projection) : setWallProjection(wall, projection)];
-}
-
-/** The leg along a wall that bows away from the room is wider the nearer it is to it, along one that bows into it the further off. */
-const projectionForRadius = ({ turn, radius }: WallBow, least: number): number =>
-	turn > 0 ? Math.floor(radius - least) : Math.ceil(least - radius);
-
-/** Round an external corner a track passes further out the more it projects: the whole track, or one wall of the corner, or both. */
-function projectionRoundCorner(finding: Finding, refused: Refused): Remedy[] {
-	const corner = finding.where.corner as number;
-	const { needed } = finding.figures;
-	const all =
-		needed === undefined
-			? otherProjection(refused, finding)
-			: otherProjection(refused, finding, Math.ceil(Number(needed)));
-	if (all.length > 0) return all;
-	const one = otherWallProjections(refused, finding, [corner - 1, corner]);
-	return one.length > 0 ? one : otherProjectionEitherSide(refused, finding, corner);
 }
 
 /** Off the first or the last wall of the track, where that is the one too short. */

@@ -107,3 +107,9 @@ export const onSystem = ({ id, name }: TrackSystem, projection: number | null): 
 	figures: { system: name },
 	change: [replace("/track/system", id), replace("/track/projection", projection), replace("/track/radius", null)],
 });
+
+/** The same at a projection that is neither the present one nor the system's usual one, and so is told. */
+export const onSystemAt = (system: TrackSystem, projection: number): Remedy => ({
+	...onSystem(system, projection),
+	figures: { system: system.name, projection },
+});

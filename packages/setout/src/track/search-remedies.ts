@@ -6,6 +6,7 @@ import { nearestWhole } from "./nearest-whole.ts";
 import {
 	follow,
 	onSystem,
+	onSystemAt,
 	releaseAllRadii,
 	releaseRadius,
 	releaseTwoRadii,
@@ -84,14 +85,23 @@ export function levelProjections(refused: Refused, finding: Finding): Remedy[] {
 export const otherLine = (refused: Refused, finding: Finding): Remedy[] =>
 	curing(refused, finding, [follow(refused.bay.track.follow === "walls" ? "smoothest" : "walls")]);
 
-/** Other systems, those that plan with the fewest warnings first; at their own usual projection where this one is out of their range. */
-export function otherSystems(refused: Refused, finding: Finding): Remedy[] {
+/**
+ * Other systems, those that plan with the fewest warnings first; at their own usual projection where this one is out of their range, or
+ * at the one that is `needed` of them.
+ */
+export function otherSystems(
+	refused: Refused,
+	finding: Finding,
+	needed: (system: TrackSystem) => number | null = () => null,
+): Remedy[] {
 	const { bay, others, trial } = refused;
 	const kept = bay.track.projection;
 	const remedies = others.flatMap((other) => {
 		const { min, max } = other.projection;
 		const keeps = kept !== null && kept >= min && kept <= max;
 		const choices = keeps ? [onSystem(other, kept), onSystem(other, null)] : [onSystem(other, null)];
+		const least = needed(other);
+		if (least !== null && least >= min && least <= max) choices.push(onSystemAt(other, least));
 		return choices.find(({ change }) => trial.cures(finding, change)) ?? [];
 	});
 	return remedies

@@ -7,6 +7,8 @@ import type { Bay } from "../job/bay-schema.ts";
 export interface Trial {
 	/** Does the bay, so changed, plan without this finding and without any refusal that it does not have now? */
 	readonly cures: (finding: Finding, change: readonly Operation[]) => boolean;
+	/** Does the bay, so changed, plan without any refusal at all? */
+	readonly clears: (change: readonly Operation[]) => boolean;
 	/** How many warnings the plan of the bay so changed has. */
 	readonly warnings: (change: readonly Operation[]) => number;
 }
@@ -49,6 +51,7 @@ export function trialOn(
 			const isBad = (one: Finding) => nameOf(one) === cured || (isRefusal(one) && !now.has(nameOf(one)));
 			return found !== null && !found.some(isBad);
 		},
+		clears: (change) => after(change)?.some(isRefusal) === false,
 		warnings: (change) => after(change)?.filter(isWarning).length ?? 0,
 	};
 }
