@@ -82,20 +82,21 @@ test("dragging a corner by mouse gives the cut length, the strip and the corner 
 	}
 });
 
-test("Escape gives up a drag and leaves no step behind", async ({ page }) => {
-	const from = await onPage(page, corners[1] as [number, number]);
-	await page.mouse.move(from.x, from.y);
-	await page.mouse.down();
-	await page.mouse.move(from.x - 40, from.y - 25, { steps: 4 });
-	await expect(cut(page)).not.toHaveText(asOpened.cut);
-	await page.keyboard.press("Escape");
-	await expect(cut(page)).toHaveText(asOpened.cut);
-	await page.mouse.move(from.x - 70, from.y - 45, { steps: 2 });
-	await page.mouse.up();
-	await expect(cut(page)).toHaveText(asOpened.cut);
-	await expect(cornerRow(page, 1)).toContainText([asOpened.angle, "310", asOpened.setBack, asOpened.sweep]);
-	await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
-});
+for (const key of ["Escape", "Control+z"])
+	test(`${key} gives up a drag and leaves no step behind`, async ({ page }) => {
+		const from = await onPage(page, corners[1] as [number, number]);
+		await page.mouse.move(from.x, from.y);
+		await page.mouse.down();
+		await page.mouse.move(from.x - 40, from.y - 25, { steps: 4 });
+		await expect(cut(page)).not.toHaveText(asOpened.cut);
+		await page.keyboard.press(key);
+		await expect(cut(page)).toHaveText(asOpened.cut);
+		await page.mouse.move(from.x - 70, from.y - 45, { steps: 2 });
+		await page.mouse.up();
+		await expect(cut(page)).toHaveText(asOpened.cut);
+		await expect(cornerRow(page, 1)).toContainText([asOpened.angle, "310", asOpened.setBack, asOpened.sweep]);
+		await expect(page.getByRole("button", { name: "Undo", exact: true })).toBeDisabled();
+	});
 
 test("dragging the front wall by its bar moves it square to itself", async ({ page }) => {
 	const [left, right] = [corners[1] as [number, number], corners[2] as [number, number]];

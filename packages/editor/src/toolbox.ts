@@ -61,6 +61,12 @@ export function createToolbox(desk: StoreApi<Desk>): StoreApi<Toolbox> {
 			set({ tool, obstacle, busy: false, said: "", ...shown() });
 		}
 
+		/** What was drawn is ended as Escape ends it: first what is typed goes, then the tool. */
+		function finishDrawing(): void {
+			get().send({ type: "cancel" });
+			if (get().entry !== null) get().send({ type: "cancel" });
+		}
+
 		/** The bay has changed under the tool (undo, a remedy, another bay): what it was about no longer holds. */
 		function startAnew(): void {
 			const dragged = get().busy;
@@ -104,6 +110,7 @@ export function createToolbox(desk: StoreApi<Desk>): StoreApi<Toolbox> {
 			said: "",
 			take(tool, obstacle = get().obstacle) {
 				if (get().busy) get().send({ type: "cancel" });
+				if (tool !== get().tool && get().entry !== null) finishDrawing();
 				switchTo(tool, obstacle);
 			},
 			send(event) {

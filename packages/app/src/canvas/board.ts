@@ -10,15 +10,18 @@ import {
 	scaleText,
 	stopsOf,
 	type Toolbox,
+	toPlan,
 	toScreen,
 	type Viewport,
 	zoomAt,
 } from "@baywright/editor";
+import type { Point } from "@baywright/geometry";
 import type { Bay, BayPlan, Finding } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
 import { createEasel } from "./easel.ts";
 import { findingPlace } from "./finding-place.ts";
+import { fitView } from "./fit.ts";
 import { bayInView, fitBay } from "./fit-bay.ts";
 import { readGestures } from "./gestures.ts";
 import { createHand } from "./hand.ts";
@@ -44,7 +47,7 @@ export interface BoardPlace {
 	/** Takes keys and pointers, and carries the view as data-scale (px per mm), data-x and data-y (px of the plan's origin). */
 	readonly frame: HTMLElement;
 	readonly stage: Konva.Stage;
-	/** What stands over the drawing at its upper left and at its lower right. */
+	/** What stands over the drawing at its upper left, the fields of the wall to come with it, and at its lower right. */
 	readonly head: HTMLElement;
 	readonly corner: HTMLElement;
 	readonly scale: HTMLElement;
@@ -61,9 +64,11 @@ export interface BoardPlace {
 /** px from the edge within which a place counts as out of sight. */
 const OUT_OF_SIGHT = 32;
 
-/** How far the view steps back at once, and how often, to show a wall that is typed. */
-const STEP_BACK = 0.85;
-const STEPS_BACK = 24;
+/** px of sheet that are kept for the bay below what stands over the drawing. */
+const LEAST_SHEET = 200;
+
+/** px round the bay and a wall that is typed, when the view steps back to show it. */
+const ROUND_SKETCH = 48;
 
 /** The plan on screen: everything between the store and the canvas, outside React. */
 export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, place: BoardPlace): Board {
@@ -84,13 +89,22 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 			frame.style.cursor = shape;
 		},
 		settle: nudges.settle,
-		done: () => done(desk().past.at(-1)?.label ?? ""),
+		done: () => {
+			done(desk().past.at(-1)?.label ?? "");
+			if (fitted && !picture.scene().corners.every(isSeen)) showAll();
+		},
 		typeOn,
 	});
-	const easel = createEasel(stage, "plan", planLayers(picture, desk, toolbox, hand.tip, loupe));
+	const easel = createEasel(
+		stage,
+		"plan",
+		planLayers(picture, desk, toolbox, hand.tip, loupe, () => headEnd),
+	);
 	const gestures = readGestures(frame, hand, place.scrolls);
 	/** The view is as Fit left it, so that a change of size may fit again. */
 	let fitted = true;
+	/** px from the top of the drawing to the end of what stands over it. */
+	let headEnd = 0;
 
 	function look(view: Viewport): void {
 		fitted = false;
@@ -108,7 +122,9 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 
 	function showAll(): void {
 		const corner: Size = { width: place.corner.offsetWidth + 12, height: place.corner.offsetHeight + 12 };
-		const head = place.head.offsetTop + place.head.offsetHeight;
+		headEnd = place.head.offsetTop + place.head.offsetHeight;
+		// On a low sheet the bay rather lies under the fields than out of sight.
+		const head = Math.max(0, Math.min(headEnd, picture.size.height - LEAST_SHEET));
 		show(fitBay(picture.scene(), picture.size, { head, corner }, measure));
 		fitted = true;
 	}
@@ -119,8 +135,11 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 		const over = [place.head, place.corner].map((element) => boxOf(element, frame));
 		const before = picture.size;
 		picture.resize(size, over);
-		easel.resize(size);
-		if (fitted) showAll();
+		headEnd = place.head.offsetTop + place.head.offsetHeight;
+		// Fields that come and go over the drawing must not move what is drawn.
+		const isOwnSize = size.width !== before.width || size.height !== before.height;
+		if (isOwnSize) easel.resize(size);
+		if (fitted && (isOwnSize || picture.scene().corners.length === 0)) showAll();
 		else
 			show({
 				...picture.view,
@@ -151,11 +170,13 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 		const finding = kind === "finding" ? scene.plan.findings[index] : undefined;
 		const at = finding ? findingPlace(finding as Finding, scene) : kind === "corner" ? scene.corners[index] : null;
 		if (!at) return;
+		if (!isSeen(at)) look(centreOn(picture.view, at, picture.size));
+	}
+
+	function isSeen(at: Point): boolean {
 		const { left, top } = toScreen(picture.view, at);
 		const { width, height } = picture.size;
-		const seen =
-			left > OUT_OF_SIGHT && left < width - OUT_OF_SIGHT && top > OUT_OF_SIGHT && top < height - OUT_OF_SIGHT;
-		if (!seen) look(centreOn(picture.view, at, picture.size));
+		return left > OUT_OF_SIGHT && left < width - OUT_OF_SIGHT && top > OUT_OF_SIGHT && top < height - OUT_OF_SIGHT;
 	}
 
 	/** A step of the history is made: says what it was and the figures that it changed. */
@@ -229,9 +250,12 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 		place.say(removal.label);
 	}
 
-	/** Escape lets go of what is dragged wherever the focus is, and does nothing else then. */
+	/** Escape lets go of what is dragged wherever the focus is, and does nothing else then; so does undo, for the step under way is the last. */
 	function endDrag(event: KeyboardEvent): void {
-		if (event.key === "Escape" && gestures.cancel()) event.stopPropagation();
+		const undoes = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "z";
+		if ((event.key !== "Escape" && !undoes) || !gestures.cancel()) return;
+		event.stopPropagation();
+		event.preventDefault();
 	}
 
 	function nudgeChosen(dx: number, dy: number): void {
@@ -239,22 +263,26 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 		if (isGrip(selection)) nudges.nudge(selection, dx, dy);
 	}
 
-	/** A wall that is typed may end beyond the edge: the view steps back until its end is seen. */
+	/** A wall that is typed may end beyond the edge: the view steps back to show it with the bay. */
 	function showSketch(sketch: Sketch | null): void {
 		const end = sketch?.points.at(-1);
 		if (end === undefined) return;
-		const seen = () => {
-			const { left, top } = toScreen(picture.view, end);
-			const { width, height } = picture.size;
-			return left > OUT_OF_SIGHT && left < width - OUT_OF_SIGHT && top > OUT_OF_SIGHT && top < height - OUT_OF_SIGHT;
-		};
-		for (let steps = 0; steps < STEPS_BACK && !seen(); steps++) zoom(STEP_BACK);
+		if (isSeen(end) && toScreen(picture.view, end).top > headEnd) return;
+		const { width, height } = picture.size;
+		const ends = sketch?.lines.flatMap(({ from, to }) => [from, to]) ?? [];
+		const marks = [...picture.scene().corners, ...ends, end].map((at) => ({ at, right: 0, down: 0, round: 0 }));
+		const view = fitView(marks, { width, height: Math.max(1, height - headEnd) }, ROUND_SKETCH);
+		const scale = Math.min(view.scale, picture.view.scale);
+		const middle = toPlan(view, { left: width / 2, top: (height - headEnd) / 2 });
+		show({ scale, left: width / 2 - middle.x * scale, top: (height + headEnd) / 2 + middle.y * scale });
 	}
 
 	function toolChanged(state: Toolbox, before: Toolbox): void {
 		if (state.sketch !== before.sketch || state.tool !== before.tool) easel.redraw("live");
 		if (state.tool !== before.tool) frame.style.cursor = state.dragsAnywhere ? "crosshair" : "grab";
 		if (state.entry !== null && state.entry.run !== "") showSketch(state.sketch);
+		// Nobody has moved the sheet: the bay that was drawn takes its usual place on it.
+		if (state.entry === null && before.entry !== null && fitted) showAll();
 	}
 
 	function zoom(factor: number): void {
@@ -286,6 +314,7 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 	document.fonts.addEventListener("loadingdone", fontsCameIn, { signal });
 	const sized = new ResizeObserver(resize);
 	sized.observe(frame);
+	sized.observe(place.head);
 	const stopStore = store.subscribe(changed);
 	const stopTools = tools.subscribe(toolChanged);
 	const stopPalette = watchPalette(dress);

@@ -15,6 +15,9 @@ const MARGIN = 14;
 const NOTE_WAY = 74;
 const NOTE_ROUND = 34;
 
+/** How much smaller the bay may get to stay clear of what is at the lower right. */
+const DWINDLES = 2;
+
 /** px round a dimension's text. */
 const TEXT_ROUND = 12;
 
@@ -40,7 +43,9 @@ function fitUnder(subject: Subject, size: Size, corner: Size, measure: Measure):
 		return left + right + round > size.width - corner.width && top + down + round > size.height - corner.height;
 	});
 	if (!covered || size.height < 3 * corner.height) return view;
-	return fitView(marks, { width: size.width, height: size.height - corner.height }, MARGIN);
+	const clear = fitView(marks, { width: size.width, height: size.height - corner.height }, MARGIN);
+	// Where the dimensions alone fill what is left, the bay would shrink to a dot.
+	return clear.scale < view.scale / DWINDLES ? view : clear;
 }
 
 /** mm across the sheet while there is no wall to fit: room for most bays. */

@@ -72,9 +72,11 @@ export function readGestures(element: HTMLElement, host: GestureHost, scrolls: (
 	const life = new AbortController();
 	const { signal } = life;
 
+	/** Where the element stood at the first press: nothing moves it while something is held, and to ask anew for every move is dear. */
+	let frame = element.getBoundingClientRect();
 	const placeOf = (event: { readonly clientX: number; readonly clientY: number }): ScreenPoint => {
-		const rect = element.getBoundingClientRect();
-		return { left: event.clientX - rect.left, top: event.clientY - rect.top };
+		if (down.size === 0) frame = element.getBoundingClientRect();
+		return { left: event.clientX - frame.left, top: event.clientY - frame.top };
 	};
 	const kindOf = (event: PointerEvent): PointerKind => (event.pointerType === "touch" ? "touch" : "mouse");
 	const enter = (next: State) => {

@@ -30,6 +30,7 @@ export function planLayers(
 	toolbox: () => Toolbox,
 	tip: () => Tip | null,
 	loupe: () => Loupe | null,
+	head: () => number,
 ): readonly LayerPlan[] {
 	const drawn = (name: string, painter: Painter) => ({
 		name,
@@ -52,6 +53,7 @@ export function planLayers(
 			tip: tip(),
 			sketch: toolbox().sketch,
 			loupe: loupe(),
+			head: head(),
 		};
 	};
 	type Live = ReturnType<typeof look>;

@@ -1,5 +1,5 @@
 import type Konva from "konva/lib/Core.js";
-import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useId, useLayoutEffect, useRef, useState } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { screen, useScreen } from "../desk/screen.ts";
 import { toolbox, useToolbox } from "../desk/toolbox.ts";
@@ -28,6 +28,8 @@ export function Plan() {
 	const board = useRef<Board>(null);
 	const help = useId();
 	const [typing, setTyping] = useState<{ readonly figure: PlanFigure; readonly box: Box } | null>(null);
+	const [told, setTold] = useState("");
+	const forgetTold = useCallback(() => setTold(""), []);
 	const drawing = useToolbox((state) => state.entry !== null);
 	const wanted = useScreen((state) => state.wanted);
 	const name = useDesk(({ shown, bay }) => shown.bays[bay]?.name || `bay ${bay + 1}`);
@@ -52,7 +54,7 @@ export function Plan() {
 			say: (text) => {
 				if (said.current) said.current.textContent = text;
 			},
-			tell: (text) => screen.getState().say(text),
+			tell: setTold,
 			type: (figure, box) => setTyping({ figure, box }),
 			scrolls: () => page.matches,
 		});
@@ -87,8 +89,10 @@ export function Plan() {
 			<div className="plan-canvas" aria-hidden="true">
 				<EaselStage ref={stage} layers={PLAN_LAYERS} />
 			</div>
-			<ToolRow ref={head} onTaken={() => frame.current?.focus()} />
-			{drawing ? <WallEntry /> : <ToolHint />}
+			<div ref={head} className="plan-head">
+				<ToolRow onTaken={() => frame.current?.focus()} />
+				{drawing ? <WallEntry /> : <ToolHint told={told} forget={forgetTold} />}
+			</div>
 			{typing === null ? null : (
 				<TypedOnPlan
 					key={JSON.stringify(typing.figure)}

@@ -29,6 +29,7 @@ export function reach(
 		smallHandleAt(bendHandles(scene), at, SMALL_REACH[pointer]) ??
 		trackThingAt(scene, at, SMALL_REACH[pointer]) ??
 		onWallAt(scene, at, SMALL_REACH[pointer]) ??
+		bendAt(scene, at, SMALL_REACH[pointer]) ??
 		wallAt(scene, at, SMALL_REACH[pointer]) ??
 		pieceAt(scene, at, SMALL_REACH[pointer])
 	);
@@ -106,9 +107,8 @@ function handleAt(scene: Scene, at: ScreenPoint, within: number): Target | null 
 /** px from the middle of a wall's handle to where its round end begins. */
 const BAR_REST = WALL_HANDLE.halfLength - WALL_HANDLE.halfBreadth;
 
-/** Joints before brackets, brackets before bends: the smaller lies on the larger. */
-function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Target | null {
-	const { plan, bay, view } = scene;
+/** Joints before brackets: the smaller lies on the larger. */
+function trackThingAt({ plan, bay, view }: Scene, at: ScreenPoint, within: number): Target | null {
 	const { path } = plan;
 	if (path === null) return null;
 	const places = plan.joints.map(({ station }, index) => ({ index, at: pointAt(path, station)?.at }));
@@ -128,8 +128,11 @@ function trackThingAt(scene: Scene, at: ScreenPoint, within: number): Target | n
 		({ bar }) => (bar ? gapToLine(toScreen(view, bar.from), toScreen(view, bar.to), at) : Number.POSITIVE_INFINITY),
 		within,
 	);
-	if (bracket !== null) return { kind: "bracket", index: bracket.index };
+	return bracket === null ? null : { kind: "bracket", index: bracket.index };
+}
 
+/** A bend's band is broad: what stands on the wall beside it is taken first. */
+function bendAt({ plan, view }: Scene, at: ScreenPoint, within: number): Target | null {
 	const reachOfBand = halfTrack(plan, view) + 6;
 	const bend = nearest(
 		madeBends(plan),

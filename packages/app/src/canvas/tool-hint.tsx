@@ -1,13 +1,28 @@
 import type { ToolName } from "@baywright/editor";
+import { useEffect } from "react";
 import { useToolbox } from "../desk/toolbox.ts";
 
-/** What the tool in hand waits for, or why it did nothing. The walls tool says it beside its fields. */
-export function ToolHint() {
+/** ms that a word about what was not done stays. */
+const TOLD_MS = 6000;
+
+interface Props {
+	/** Why something was not done; "" for nothing. */
+	readonly told: string;
+	readonly forget: () => void;
+}
+
+/** What the tool in hand waits for, or why something was not done. The walls tool says it beside its fields. */
+export function ToolHint({ told, forget }: Props) {
 	const tool = useToolbox((state) => state.tool);
 	const said = useToolbox((state) => state.said);
-	const text = said === "" ? HINTS[tool] : said;
+	useEffect(() => {
+		if (told === "") return;
+		const timer = setTimeout(forget, TOLD_MS);
+		return () => clearTimeout(timer);
+	}, [told, forget]);
+	const text = told || said || HINTS[tool];
 	return text === "" || tool === "walls" ? null : (
-		<p className="tool-hint" role="status">
+		<p className="tool-hint" data-told={told !== "" || said !== "" || undefined} role="status">
 			{text}
 		</p>
 	);

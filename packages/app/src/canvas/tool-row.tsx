@@ -1,31 +1,33 @@
 import type { ToolName } from "@baywright/editor";
 import type { Obstacle } from "@baywright/setout";
-import { type Ref, useId } from "react";
+import { useId } from "react";
 import { toolbox, useToolbox } from "../desk/toolbox.ts";
 import { TOOL_KEYS } from "./keys.ts";
 
 /** What the pointer does on the plan: one of a few tools, all in sight. */
-export function ToolRow({ ref, onTaken }: { readonly ref: Ref<HTMLDivElement>; readonly onTaken: () => void }) {
+export function ToolRow({ onTaken }: { readonly onTaken: () => void }) {
 	const tool = useToolbox((state) => state.tool);
 	const name = useId();
 	return (
-		<div ref={ref} className="tool-row" data-own="" role="radiogroup" aria-label="Tools">
-			{TOOLS.map(([value, word, does]) => (
-				<label key={value} className="tool" title={`${does} (${TOOL_KEYS[value].toUpperCase()})`}>
-					<input
-						className="hidden"
-						type="radio"
-						name={name}
-						value={value}
-						checked={tool === value}
-						onChange={() => {
-							toolbox.getState().take(value);
-							onTaken();
-						}}
-					/>
-					{word}
-				</label>
-			))}
+		<div className="tool-rows" data-own="">
+			<div className="tool-row" role="radiogroup" aria-label="Tools">
+				{TOOLS.map(([value, word, does]) => (
+					<label key={value} className="tool" title={`${does} (${TOOL_KEYS[value].toUpperCase()})`}>
+						<input
+							className="hidden"
+							type="radio"
+							name={name}
+							value={value}
+							checked={tool === value}
+							onChange={() => {
+								toolbox.getState().take(value);
+								onTaken();
+							}}
+						/>
+						{word}
+					</label>
+				))}
+			</div>
 			{tool === "obstacle" ? <ObstacleKind /> : null}
 		</div>
 	);

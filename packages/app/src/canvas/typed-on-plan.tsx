@@ -33,11 +33,14 @@ export function TypedOnPlan({ figure, box, close }: Props) {
 				if (!event.currentTarget.contains(event.relatedTarget) && !event.currentTarget.querySelector("[role=alert]"))
 					close();
 			}}
+			onKeyDownCapture={(event) => {
+				// The field first takes back what is typed, so that leaving it does not commit that.
+				if (event.key === "Escape") requestAnimationFrame(close);
+			}}
 			onKeyDown={(event) => {
 				event.stopPropagation();
 				const refused = event.currentTarget.querySelector("[role=alert]") !== null;
-				if (event.key === "Escape") close();
-				else if (event.key === "Enter" && !refused) closeIfTaken(frame.current, close);
+				if (event.key === "Enter" && !refused) closeIfTaken(frame.current, close);
 			}}
 		>
 			<Field figure={figure} />

@@ -11,6 +11,11 @@ export function WallEntry() {
 	const unit = useDesk(({ shown }) => shown.display.length);
 	if (entry === null) return null;
 	const { send } = toolbox.getState();
+	/** What stands typed is a wall too; where it is none, its trouble is told and drawing goes on. */
+	function done(): void {
+		if (entry?.run !== "" || entry.angle !== "") send({ type: "enter" });
+		if (toolbox.getState().entry?.run === "") toolbox.getState().take("select");
+	}
 	return (
 		<section className="wall-entry" data-own="" aria-label="The next wall">
 			<div className="wall-entry-fields">
@@ -22,7 +27,7 @@ export function WallEntry() {
 					Place
 				</button>
 				{walls > 0 ? (
-					<button type="button" className="plan-button" onClick={() => toolbox.getState().take("select")}>
+					<button type="button" className="plan-button" onClick={done}>
 						Done
 					</button>
 				) : null}
@@ -36,7 +41,9 @@ export function WallEntry() {
 
 function hintFor(walls: number, hasAngle: boolean): string {
 	if (walls === 0) return "Tape the left wall first: type its run and press Enter, or tap from corner to corner.";
-	return hasAngle ? "Point the way and type the run; Tab for the angle, Enter places it." : "Type the next run.";
+	return hasAngle
+		? "Tap where it ends, or type run and angle, Tab between them; Enter or Place puts it there."
+		: "Tap where it ends, or type its run.";
 }
 
 interface InputProps {
@@ -67,6 +74,7 @@ function EntryInput({ field, label, value, unit, active }: InputProps) {
 				autoComplete="off"
 				spellCheck={false}
 				enterKeyHint="next"
+				placeholder={unit}
 				value={value}
 				onChange={(event) => send({ type: "entry", field, text: event.currentTarget.value })}
 				onFocus={() => send({ type: "entry", field, text: value })}

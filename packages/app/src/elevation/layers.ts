@@ -60,7 +60,7 @@ export function elevationLayers(picture: Picture, desk: () => Desk, tip: () => T
 			painters: [
 				framed("highlight", (pen, { scene }) => paintHighlights(pen, { ...scene, ...lit() })),
 				framed("handles", (pen, { scene }) => paintHandles(pen, { ...scene, ...lit() })),
-				framed("tip", (pen, { scene }) => paintTip(pen, { ...scene, tip: tip() })),
+				framed("tip", (pen, { scene }) => paintTip(pen, { ...scene, tip: tip(), head: 0 })),
 			],
 		},
 	];

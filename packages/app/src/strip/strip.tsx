@@ -31,6 +31,7 @@ export function Strip() {
 	const group = useId();
 	const unit = useDesk((state) => UNITS[state.shown.display.length]);
 	const pieces = useDesk((state) => state.plans[state.bay]?.pieces.length ?? 0);
+	const isEmpty = useDesk(({ shown, bay }) => (shown.bays[bay]?.walls.length ?? 0) === 0);
 	const name = useDesk((state) => (shown.alone === null ? "" : state.plans[state.bay]?.pieces[shown.alone]?.name));
 	const single = shown.alone === null ? "" : `piece ${name} of ${pieces}, `;
 	const words = `${single}${heading(from, unit, shown.alone === null ? pieces : 1)}`;
@@ -100,7 +101,13 @@ export function Strip() {
 				<div ref={canvas} className="strip-canvas" aria-hidden="true">
 					<EaselStage ref={stage} layers={STRIP_LAYERS} />
 				</div>
-				{pieces === 0 ? <p className="strip-none">No piece to cut: the track does not fit yet.</p> : null}
+				{pieces === 0 ? (
+					<p className="strip-none">
+						{isEmpty
+							? "The track is laid flat here as soon as there is a wall."
+							: "No piece to cut: the track does not fit yet."}
+					</p>
+				) : null}
 			</div>
 		</section>
 	);

@@ -39,7 +39,8 @@ export const cornerTool: Tool<CornerState> = {
 				const put = putIn(world, event.touch);
 				if (put === null) return { state, say: NO_ROOM };
 				return {
-					state,
+					// The wall that was pointed at is two now.
+					state: { is: "idle", over: null },
 					commit: { label: "put in a corner", job: put.job },
 					select: { kind: "corner", index: put.corner },
 				};

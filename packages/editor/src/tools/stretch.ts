@@ -15,7 +15,7 @@ export const openingTool = stretchTool({
 	// A window of the usual width, or what a narrow wall leaves with a hand's breadth on either side.
 	usual: (length) => Math.min(1200, Math.max(length - 300, length / 2)),
 	add: addOpening,
-	select: (bay) => ({ kind: "opening", index: bay.openings.length }),
+	select: ({ openings }) => ({ kind: "opening", index: openings.length }),
 });
 
 /** Marks a stretch of wall that takes no hole. */
@@ -23,7 +23,12 @@ export const noDrillTool = stretchTool({
 	label: "mark a stretch without holes",
 	usual: (length) => Math.min(200, length / 2),
 	add: addNoDrill,
-	select: () => null,
+	// Stretches that meet become one: the one that was drawn is where its middle lies.
+	select: (_, after, { wall, from, to }) => {
+		const middle = (from + to) / 2;
+		const index = after.walls[wall]?.noDrill.findIndex(([start, end]) => start <= middle && middle <= end) ?? -1;
+		return index < 0 ? null : { kind: "no-drill", index, wall };
+	},
 });
 
 interface StretchKind {
@@ -31,17 +36,22 @@ interface StretchKind {
 	/** Width (mm) of what a tap puts on a wall of `length` mm. */
 	usual(length: number): number;
 	add(bay: Bay, stretch: Stretch): Bay;
-	/** What is chosen afterwards; `bay` as it was before. */
-	select(bay: Bay): Selection | null;
+	/** What is chosen afterwards, from the bay as it was before and as it is then. */
+	select(before: Bay, after: Bay, drawn: Stretch): Selection | null;
 }
 
 function stretchTool({ label, usual, add, select }: StretchKind): Tool<StretchState> {
 	const idle: StretchState = { is: "idle", over: null };
-	const put = (world: World, stretch: Stretch, length: number): Answer<StretchState> => ({
-		state: idle,
-		commit: { label, job: onBay(world.job, world.bay, (bay) => add(bay, tidy(stretch, length))) },
-		select: select(bayOf(world)),
-	});
+	const put = (world: World, stretch: Stretch, length: number): Answer<StretchState> => {
+		const drawn = tidy(stretch, length);
+		const before = bayOf(world);
+		const after = add(before, drawn);
+		return {
+			state: idle,
+			commit: { label, job: onBay(world.job, world.bay, () => after) },
+			select: select(before, after, drawn),
+		};
+	};
 	return {
 		start: idle,
 		dragsAnywhere: true,

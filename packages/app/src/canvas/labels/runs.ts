@@ -74,7 +74,7 @@ function runWish(scene: Scene, shape: WallShape, obstructions: Obstructions | nu
 	});
 	const meetsTrack = once((line: Line) => obstructions !== null && crosses(line, obstructions.track));
 
-	function label(out: number, share: number, inline: boolean, overTrack: boolean): RunLabel | null {
+	function label(out: number, { share, inline, overTrack, overMarks }: Way): RunLabel | null {
 		const line = at(out);
 		const extensions = [from, to].map((end) => ({
 			from: offset(end, frame, out > 0 ? wallOut + OFF_WALL : -OFF_WALL),
@@ -96,6 +96,7 @@ function runWish(scene: Scene, shape: WallShape, obstructions: Obstructions | nu
 			beside,
 		);
 		const box: Box = { ...middle, halfWidth: halfText, halfHeight, turn: readable(frame) };
+		const offCorners = extensions.map((it) => offCorner(it, frame));
 		const lines = inline ? gapped(seen, middle, frame.along, halfText + GAP) : [seen];
 		return {
 			kind: "run",
@@ -104,9 +105,8 @@ function runWish(scene: Scene, shape: WallShape, obstructions: Obstructions | nu
 			face: figure.face,
 			taped: figure.taped,
 			box,
-			strokes: [...lines, ...extensions.map((it) => offCorner(it, frame))].map(
-				(part): Stroke => ({ ...part, half: 1.5, leader: false }),
-			),
+			strokes: (overMarks ? lines : [...lines, ...offCorners]).map(thin),
+			under: overMarks ? offCorners.map(thin) : [],
 			lines,
 			ticks: [...(seen.from === line.from ? [seen.from] : []), ...(seen.to === line.to ? [seen.to] : [])],
 			extensions,
@@ -122,7 +122,7 @@ function runWish(scene: Scene, shape: WallShape, obstructions: Obstructions | nu
 			if (way === undefined) return null;
 			if (way.inRoom && obstructions === null) return OFF_SCREEN;
 			const out = way.inRoom ? inRoom - way.row * NEXT_LINE : wallOut + FIRST_LINE + way.row * NEXT_LINE;
-			return label(out, way.share, way.inline, way.overTrack) ?? OFF_SCREEN;
+			return label(out, way) ?? OFF_SCREEN;
 		},
 	};
 }
@@ -134,20 +134,30 @@ interface Way {
 	readonly inline: boolean;
 	readonly inRoom: boolean;
 	readonly overTrack: boolean;
+	/** Its extension lines may pass under the marks of findings and whatever else stands at its corners. */
+	readonly overMarks: boolean;
 }
 
-/** In the line outside the wall; where a wall stands in the way in the room, off the track if that can be; then beside the line. */
+const thin = (line: Line): Stroke => ({ ...line, half: 1.5, leader: false });
+
+/** In the line outside the wall; where a wall stands in the way in the room, off the track if that can be; then past the marks at its corners, then beside the line. */
 const WAYS: readonly Way[] = [
 	...inLine({ inRoom: false, overTrack: false }),
 	...inLine({ inRoom: true, overTrack: false }),
 	...inLine({ inRoom: true, overTrack: true }),
 	...inLine({ inRoom: false, overTrack: true }),
-	...Array.from({ length: LINES }, (_, row) => ({ row, share: 0, inline: false, inRoom: false, overTrack: true })),
+	...outside({ inline: true, overMarks: true }),
+	...outside({ inline: false, overMarks: false }),
+	...outside({ inline: false, overMarks: true }),
 ];
+
+function outside(how: Pick<Way, "inline" | "overMarks">): Way[] {
+	return Array.from({ length: LINES }, (_, row) => ({ row, share: 0, inRoom: false, overTrack: true, ...how }));
+}
 
 function inLine(where: Pick<Way, "inRoom" | "overTrack">): Way[] {
 	return Array.from({ length: LINES }, (_, row) =>
-		SHIFTS.map((share) => ({ row, share, inline: true, ...where })),
+		SHIFTS.map((share) => ({ row, share, inline: true, overMarks: false, ...where })),
 	).flat();
 }
 

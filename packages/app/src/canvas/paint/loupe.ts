@@ -17,11 +17,17 @@ const LARGER = 1.6;
 /** px from the finger to the middle of the loupe. */
 const AWAY = 98;
 
+interface Live {
+	readonly loupe: Loupe | null;
+	/** px from the top that other things stand over. */
+	readonly head: number;
+}
+
 /** What is under a finger, in a round window above it; beside it where there is no room above. */
-export const paintLoupe: Painter<Scene & { readonly loupe: Loupe | null }> = (pen, { loupe, palette, size }) => {
+export const paintLoupe: Painter<Scene & Live> = (pen, { loupe, palette, size, head }) => {
 	if (loupe === null) return;
 	const { at, canvas, ratio } = loupe;
-	const { left, top } = placeOf(at, size);
+	const { left, top } = placeOf(at, size, head);
 	const half = RADIUS / LARGER;
 	pen.save();
 	pen.beginPath();
@@ -58,10 +64,10 @@ export const paintLoupe: Painter<Scene & { readonly loupe: Loupe | null }> = (pe
 	pen.restore();
 };
 
-function placeOf(at: ScreenPoint, size: Scene["size"]): ScreenPoint {
-	if (at.top - AWAY - RADIUS > 0) {
+function placeOf(at: ScreenPoint, size: Scene["size"], head: number): ScreenPoint {
+	if (at.top - AWAY - RADIUS > head) {
 		return { left: Math.min(Math.max(at.left, RADIUS), size.width - RADIUS), top: at.top - AWAY };
 	}
 	const side = at.left > size.width / 2 ? -1 : 1;
-	return { left: at.left + side * AWAY, top: Math.max(RADIUS, at.top) };
+	return { left: at.left + side * AWAY, top: Math.max(head + RADIUS, at.top) };
 }

@@ -41,7 +41,7 @@ export const paintSketch: Painter<Scene & { readonly sketch: Sketch | null; read
 	pen.restore();
 };
 
-function paintGuide(pen: Pen, { view, palette }: Scene, guide: Locus, at: ScreenPoint, place: number): void {
+function paintGuide(pen: Pen, { view, palette, size }: Scene, guide: Locus, at: ScreenPoint, place: number): void {
 	pen.strokeStyle = palette.track;
 	pen.globalAlpha = 0.75;
 	pen.lineWidth = 1.25;
@@ -64,13 +64,13 @@ function paintGuide(pen: Pen, { view, palette }: Scene, guide: Locus, at: Screen
 	pen.setLineDash([]);
 	pen.globalAlpha = 1;
 	if (guide.why === "") return;
-	boxed(pen, palette, guide.why, { left: at.left + 14, top: at.top + 22 + place * 22 }, "left");
+	boxed(pen, palette, guide.why, { left: at.left + 14, top: at.top + 22 + place * 22 }, "left", size);
 }
 
 /** px past the ends of a tape that its ticks reach. */
 const TICK = 6;
 
-function paintLine(pen: Pen, { view, palette, unit }: Scene, { from, to, kind, length }: SketchLine): void {
+function paintLine(pen: Pen, { view, palette, unit, size }: Scene, { from, to, kind, length }: SketchLine): void {
 	const a = toScreen(view, from);
 	const b = toScreen(view, to);
 	const run = Math.hypot(b.left - a.left, b.top - a.top);
@@ -107,6 +107,7 @@ function paintLine(pen: Pen, { view, palette, unit }: Scene, { from, to, kind, l
 				formatLength(length, unit),
 				{ left: (a.left + b.left) / 2, top: (a.top + b.top) / 2 },
 				"center",
+				size,
 			);
 	}
 }
@@ -114,19 +115,28 @@ function paintLine(pen: Pen, { view, palette, unit }: Scene, { from, to, kind, l
 const PAD = 5;
 const HEIGHT = 20;
 
-/** Words on a patch of sheet, so that they can be read over whatever lies there. */
-function boxed(pen: Pen, palette: Scene["palette"], text: string, at: ScreenPoint, align: "left" | "center"): void {
+/** Words on a patch of sheet, so that they can be read over whatever lies there; never beyond the edge of the drawing. */
+function boxed(
+	pen: Pen,
+	palette: Scene["palette"],
+	text: string,
+	at: ScreenPoint,
+	align: "left" | "center",
+	size: Scene["size"],
+): void {
 	pen.font = fontOf("name");
 	const width = pen.measureText(text).width + 2 * PAD;
-	const left = align === "left" ? at.left : at.left - width / 2;
+	const wanted = align === "left" ? at.left : at.left - width / 2;
+	const left = Math.max(0, Math.min(size.width - width, wanted));
+	const middle = Math.max(HEIGHT / 2, Math.min(size.height - HEIGHT / 2, at.top));
 	pen.fillStyle = palette.sheet;
 	pen.globalAlpha = 0.92;
 	pen.beginPath();
-	pen.roundRect(left, at.top - HEIGHT / 2, width, HEIGHT, 4);
+	pen.roundRect(left, middle - HEIGHT / 2, width, HEIGHT, 4);
 	pen.fill();
 	pen.globalAlpha = 1;
 	pen.fillStyle = palette.track;
 	pen.textAlign = "left";
 	pen.textBaseline = "middle";
-	pen.fillText(text, left + PAD, at.top + 0.5);
+	pen.fillText(text, left + PAD, middle + 0.5);
 }

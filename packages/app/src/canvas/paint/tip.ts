@@ -21,17 +21,18 @@ const OFF_FINGER = 160;
 /** px that the tip stays in from the edge of the drawing. */
 const EDGE = 8;
 
-type Tipped = Pick<Scene, "measure" | "palette" | "size"> & { readonly tip: Tip | null };
+/** `head`: px from the top that other things stand over. */
+type Tipped = Pick<Scene, "measure" | "palette" | "size"> & { readonly tip: Tip | null; readonly head: number };
 
 /** The figures that change during a drag, beside the pointer. */
-export const paintTip: Painter<Tipped> = (pen, { tip, measure, palette, size }) => {
+export const paintTip: Painter<Tipped> = (pen, { tip, measure, palette, size, head }) => {
 	if (tip === null || tip.readings.length === 0) return;
 	const names = Math.max(...tip.readings.map(({ name }) => measure(name, "small")));
 	const figures = Math.max(...tip.readings.map(({ figure }) => measure(figure, "name")));
 	const row = lineHeight("name") + 2;
 	const width = Math.ceil(names + COLUMN_GAP + figures + 2 * PAD);
 	const height = Math.ceil(row * tip.readings.length + 2 * PAD - 4);
-	const { left, top } = placeTip(tip, width, height, size);
+	const { left, top } = placeTip(tip, width, height, size, head);
 
 	pen.beginPath();
 	pen.roundRect(left, top, width, height, 6);
@@ -56,7 +57,13 @@ export const paintTip: Painter<Tipped> = (pen, { tip, measure, palette, size }) 
 };
 
 /** Beside a pointer away from the room, on the other side where there is no room for it; above a finger, or else in the lower left corner. */
-function placeTip({ at, touch, out }: Tip, width: number, height: number, size: Scene["size"]): ScreenPoint {
+function placeTip(
+	{ at, touch, out }: Tip,
+	width: number,
+	height: number,
+	size: Scene["size"],
+	head: number,
+): ScreenPoint {
 	const beside = (place: number, way: number, extent: number, room: number) => {
 		const after = place + OFF_POINTER;
 		const before = place - OFF_POINTER - extent;
@@ -73,5 +80,5 @@ function placeTip({ at, touch, out }: Tip, width: number, height: number, size: 
 			beside(at.top, out.top < 0.2 ? -1 : 1, height, size.height),
 		);
 	const above = at.top - OFF_FINGER - height;
-	return above >= EDGE ? within(at.left - width / 2, above) : within(EDGE, size.height);
+	return above >= head + EDGE ? within(at.left - width / 2, above) : within(EDGE, size.height);
 }
