@@ -20,14 +20,18 @@ export function usePlan<Part>(select: (plan: BayPlan) => Part): Part {
 	return useDesk((desk) => select(planOnTable(desk)));
 }
 
-/** As `usePlan`, for a part that is made anew with every plan: it counts as changed only where something in it did. */
+/**
+ * As `usePlan`, for a part that is made anew with every plan: it counts as changed only where something in it did. While
+ * something is dragged it comes a few times a second, as in `useBayAtEase`.
+ */
 export function usePlanPart<Part>(select: (plan: BayPlan) => Part): Part {
 	const last = useRef<Part>(null);
-	return usePlan((plan) => {
-		const part = share(last.current, select(plan));
+	const now = () => {
+		const part = share(last.current, select(planOnTable(desk.getState())));
 		last.current = part;
 		return part;
-	});
+	};
+	return useSyncExternalStore(atEase, now, now);
 }
 
 /** Subscribes to a part of the bay on the table. */
