@@ -1,6 +1,7 @@
 import type { WallBow } from "@baywright/geometry";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import { obstacleRemedies } from "./obstacle-remedies.ts";
+import { withoutFaulty, withoutSuspects } from "./reading-remedies.ts";
 import {
 	follow,
 	moveEnd,
@@ -133,6 +134,10 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			return [...eitherEndMoved(finding, refused), ...otherSystems(refused, finding)];
 		case "brackets-on-tight-bow":
 			return [...cures(...wideEnoughToCarry(finding, refused)), ...otherSystems(refused, finding)];
+		case "readings-disagree":
+			return withoutSuspects(finding, refused);
+		case "readings-cannot-settle":
+			return withoutFaulty(finding, refused);
 		case "no-smoother-track":
 		case "smoothest-is-worse":
 			return cures(follow("walls"));

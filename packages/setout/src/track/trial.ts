@@ -64,13 +64,17 @@ function nameOf({ code, where: { wall, corner, end, obstacle } }: Finding): stri
 	return `${code} ${wall} ${corner} ${end} ${obstacle}`;
 }
 
-/** The bay with edits made to a copy of what remedies change: its track and its walls. Null where one cannot be made. */
+/** The bay with edits made to a copy of what remedies change: its track, its walls and what was taped. Null where one cannot be made. */
 function changedBay(bay: Bay, change: readonly Operation[]): Bay | null {
-	const { track, walls } = bay;
+	const { track, walls, readings, fitted } = bay;
+	const touches = (part: string) => change.some(({ path }) => path.startsWith(part));
 	const copy = {
 		...bay,
 		track: { ...track, bends: track.bends.map((bend) => ({ ...bend })) },
-		walls: change.some(({ path }) => path.startsWith("/walls")) ? walls.map((wall) => ({ ...wall })) : walls,
+		walls: touches("/walls") ? walls.map((wall) => ({ ...wall })) : walls,
+		// What is not changed keeps its identity: the survey is known by it.
+		readings: touches("/readings") ? [...readings] : readings,
+		fitted: touches("/fitted") ? { ...fitted, spans: [...fitted.spans] } : fitted,
 	};
 	return applyPatch(copy, [...change]).every((fault) => fault === null) ? copy : null;
 }
