@@ -31,5 +31,7 @@ function leftOut(finding: Finding, refused: Refused, choices: readonly (readonly
 		const names = indexes.map((index) => readingName(readings[index] as (typeof readings)[number], bay.walls.length));
 		return leaveOutReadings(bay, indexes, names);
 	});
-	return curing(refused, finding, remedies).slice(0, MOST_OFFERED);
+	const cures: Remedy[] = [];
+	for (const remedy of remedies) if (cures.length < MOST_OFFERED) cures.push(...curing(refused, finding, [remedy]));
+	return cures;
 }

@@ -21,6 +21,9 @@ const USUAL_WORK = 1500;
 const EACH_TRIAL = 2;
 const TIMES_SMOOTHEST = 6;
 
+/** What a trial takes besides where it has the bay settled anew. */
+const TO_SETTLE = 100;
+
 /** `findings` are those of the bay as it is; `plan` gives the findings of a changed one, without remedies. */
 export function trialOn(
 	bay: Bay,
@@ -37,7 +40,7 @@ export function trialOn(
 		if (before !== undefined) return before;
 		if (left <= 0) return null;
 		const changed = changedBay(bay, change);
-		left -= changed === null ? EACH_TRIAL : workOf(changed);
+		left -= changed === null ? EACH_TRIAL : workOf(changed) + (changed.readings === bay.readings ? 0 : TO_SETTLE);
 		const found = changed === null ? null : plan(changed);
 		known.set(key, found);
 		return found;
