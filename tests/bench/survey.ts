@@ -39,7 +39,7 @@ export function benchSurvey(microseconds: (value: number) => string): void {
 	);
 }
 
-/** Planning a bay of five walls as drawn, and with ten readings: under the hand, where its drawn corners move, and let go. */
+/** Planning a bay of five walls as drawn, with ten readings, and with one of them wrong: under the hand, where its drawn corners move, and let go. */
 export function benchTaped(microseconds: (value: number) => string): void {
 	const corners = roundBay(6);
 	const readings = pairsOf(6)
@@ -49,7 +49,8 @@ export function benchTaped(microseconds: (value: number) => string): void {
 			return to === from + 1 ? { kind: "run", wall: from, value } : { kind: "diagonal", from, to, value };
 		});
 	const moved = (by: number) => corners.map(({ x, y }, i) => [x + (i === 3 ? by : 0), y] as const);
-	const times = [[], readings].map((taken) => {
+	const wrong = readings.map((reading, i) => (i === 7 ? { ...reading, value: reading.value + 38 } : reading));
+	const times = [[], readings, wrong].map((taken) => {
 		const parsed = parseJob({
 			format: "baywright-job",
 			version: 1,
@@ -69,7 +70,7 @@ export function benchTaped(microseconds: (value: number) => string): void {
 	printTable(
 		"planBay, five walls (median µs)",
 		["readings", "under the hand", "let go"],
-		times.map((row, i) => [String([0, readings.length][i]), ...row.map(microseconds)]),
+		times.map((row, i) => [["none", "ten", "ten, one wrong"][i] as string, ...row.map(microseconds)]),
 	);
 }
 
