@@ -192,6 +192,19 @@ describe("what a survey has to say", () => {
 		expect(inches).toMatch(/± 1\/8" is sure enough/);
 	});
 
+	test("a bay of many walls is asked for one reading at a time", () => {
+		const corners = Array.from({ length: 13 }, (_, i) => {
+			const heading = Math.PI * (1 - i / 12);
+			return [4000 * Math.cos(heading), 4000 * Math.sin(heading)];
+		});
+		const readings = [{ kind: "run", wall: 0, value: 1044 }];
+		const plan = planBay(bayOf({ corners, readings, track: { system: "flexible" } }), library);
+		const finding = plan.findings.find(({ code }) => code === "cut-length-unsure");
+		if (finding === undefined) throw new Error("nothing is said");
+		expect(inWords(finding, { unit: "mm", walls: 12 }).message).toMatch(/ mm, which is not enough yet\.$/);
+		expect(plan.survey?.next?.reaches).toBeLessThan(plan.survey?.next?.from as number);
+	});
+
 	test("the plan's JSON has its survey and the deviation of every piece", () => {
 		const json = planJson(planJob(exampleOf("sluice-cottage")), "mm").bays[0];
 		expect(json?.survey).toMatchObject({ settled: true, redundancy: 6 });

@@ -259,7 +259,7 @@ function toTape(figures: Finding["figures"], unit: LengthUnit): string {
 	if (figures.name === undefined) return "";
 	const sure = (name: string) => `± ${formatLength(Number(figures[name]), unit, { unit: true, precision: 1 })}`;
 	const first = ` Take the ${taskSentence(figures, unit)}: with it the length is sure to ${sure("first")}`;
-	if (Number(figures.count) === 1) return `${first}.`;
+	if (Number(figures.count) === 1) return `${first}${figures.enough === 1 ? "" : ", which is not enough yet"}.`;
 	return `${first}, and with ${countOf(Number(figures.count) - 1, "more reading")} to ${sure("reaches")}.`;
 }
 
