@@ -216,7 +216,7 @@ describe("whatever is done", () => {
 				expect(table.desk.shown).toEqual(end);
 				expect(table.desk.future).toHaveLength(forward);
 			}),
-			{ seed: SEED, numRuns: 4, endOnFailure: true },
+			{ seed: SEED, numRuns: 2, endOnFailure: true },
 		);
 	});
 

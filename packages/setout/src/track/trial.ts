@@ -22,7 +22,7 @@ const EACH_TRIAL = 2;
 const TIMES_SMOOTHEST = 6;
 
 /** What a trial takes besides where it has the bay settled anew. */
-const TO_SETTLE = 100;
+const TO_SETTLE = 200;
 
 /** `findings` are those of the bay as it is; `plan` gives the findings of a changed one, without remedies. */
 export function trialOn(
@@ -40,7 +40,7 @@ export function trialOn(
 		if (before !== undefined) return before;
 		if (left <= 0) return null;
 		const changed = changedBay(bay, change);
-		left -= changed === null ? EACH_TRIAL : workOf(changed) + (changed.readings === bay.readings ? 0 : TO_SETTLE);
+		left -= changed === null ? EACH_TRIAL : workOf(changed) + (isSettledAnew(bay, change) ? TO_SETTLE : 0);
 		const found = changed === null ? null : plan(changed);
 		known.set(key, found);
 		return found;
@@ -58,6 +58,13 @@ export function trialOn(
 
 const workOf = ({ walls, track }: Bay): number =>
 	(walls.length + EACH_TRIAL) * (track.follow === "smoothest" ? TIMES_SMOOTHEST : 1);
+
+/** Spans between brackets reach as far as the brackets stand off their walls. */
+function isSettledAnew({ fitted }: Bay, change: readonly Operation[]): boolean {
+	const parts =
+		fitted.spans.length > 0 ? ["/readings", "/fitted", "/track/projection", "/track/system", "/walls"] : ["/readings"];
+	return change.some(({ path }) => parts.some((part) => path.startsWith(part)));
+}
 
 export const isRefusal = ({ code }: Finding): boolean => severityOf(code) === "refusal";
 export const isWarning = ({ code }: Finding): boolean => severityOf(code) === "warning";
