@@ -14,7 +14,7 @@ import IndexedFacetDistance from "jsts/org/locationtech/jts/operation/distance/I
 import { mixedBay, SPIRAL_TRACK, spiralBay } from "./bays.ts";
 import { roundWithFlatten, roundWithMaker } from "./by-hand.ts";
 import { lineString, sampled } from "./polyline.ts";
-import { benchSurvey } from "./survey.ts";
+import { benchSurvey, benchTaped } from "./survey.ts";
 import { growth, median, printTable } from "./table.ts";
 
 const SIZES = [5, 20, 100, 500, 2000];
@@ -27,6 +27,7 @@ benchPlan();
 benchClearance();
 benchSharing();
 benchSurvey(microseconds);
+benchTaped(microseconds);
 
 /** Corners in, track out: read the chain, offset every wall, round every corner. The peers do the same and no more. */
 function benchFit(): void {

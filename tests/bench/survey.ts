@@ -1,4 +1,5 @@
 import { type Point, toRadians } from "@baywright/geometry";
+import { type Bay, libraryOf, parseJob, planBay } from "@baywright/setout";
 import { type CandidateReading, candidateReadings, nextBayReading, type Reading, settleBay } from "@baywright/survey";
 import { Matrix, solve } from "ml-matrix";
 import { median, printTable } from "./table.ts";
@@ -35,6 +36,41 @@ export function benchSurvey(microseconds: (value: number) => string): void {
 		"Survey: settle a bay with covariance and tests; the next reading of all candidates (median µs)",
 		["corners", "readings", "settleBay", "ml-matrix solve by hand, corners only", "× by hand", "nextBayReading"],
 		rows,
+	);
+}
+
+/** Planning a bay of five walls as drawn, with ten readings, and with one of them wrong: under the hand, where its drawn corners move, and let go. */
+export function benchTaped(microseconds: (value: number) => string): void {
+	const corners = roundBay(6);
+	const readings = pairsOf(6)
+		.slice(0, 10)
+		.map(([from, to]) => {
+			const value = taped(corners, from, to);
+			return to === from + 1 ? { kind: "run", wall: from, value } : { kind: "diagonal", from, to, value };
+		});
+	const moved = (by: number) => corners.map(({ x, y }, i) => [x + (i === 3 ? by : 0), y] as const);
+	const wrong = readings.map((reading, i) => (i === 7 ? { ...reading, value: reading.value + 38 } : reading));
+	const times = [[], readings, wrong].map((taken) => {
+		const parsed = parseJob({
+			format: "baywright-job",
+			version: 1,
+			bays: [{ id: "b", corners: moved(0), readings: taken, track: { system: "flexible" } }],
+		});
+		if (!parsed.ok) throw new Error("Broken invariant: the bench's job is refused.");
+		const [bay] = parsed.job.bays as [Bay];
+		const library = libraryOf(parsed.job);
+		let by = 0;
+		const drawn = () => {
+			by = (by + 0.37) % 20;
+			return { ...bay, corners: moved(by) as unknown as Bay["corners"] };
+		};
+		const held = { stockNodes: 40, trials: 60, sureness: false };
+		return [median(() => planBay(drawn(), library, held)), median(() => planBay(drawn(), library))];
+	});
+	printTable(
+		"planBay, five walls (median µs)",
+		["readings", "under the hand", "let go"],
+		times.map((row, i) => [["none", "ten", "ten, one wrong"][i] as string, ...row.map(microseconds)]),
 	);
 }
 

@@ -1,5 +1,6 @@
 import { applyChange, type BayPlan, type Job, type Operation, type PlanEffort, problemLine } from "@baywright/setout";
 import { createStore, type StoreApi } from "zustand/vanilla";
+import { asTaped } from "./as-taped.ts";
 import { plansOf, WHILE_DRAGGING } from "./plans.ts";
 import { type Selection, sameThing } from "./selection.ts";
 import { share } from "./share.ts";
@@ -54,8 +55,9 @@ export interface Desk {
 /** More steps than anyone takes back; keeps memory bounded. */
 const LONGEST_HISTORY = 500;
 
-/** A desk with `first` on it. */
-export function createDesk(first: Job): StoreApi<Desk> {
+/** A desk with `opening` on it. Whatever comes on it, taped bays lie on it as their readings settle them. */
+export function createDesk(opening: Job): StoreApi<Desk> {
+	const first = asTaped(opening);
 	return createStore<Desk>()((set, get) => {
 		let openings = 0;
 
@@ -66,7 +68,7 @@ export function createDesk(first: Job): StoreApi<Desk> {
 
 		function settle(job: Job, label: string, opened = get().opened, merge: string | null = null): void {
 			const { job: before, past, opened: openedBefore } = get();
-			const next = share(before, job);
+			const next = share(before, asTaped(share(before, job)));
 			if (next === before) {
 				set({ ...showing(before), opened });
 				return;
@@ -113,7 +115,10 @@ export function createDesk(first: Job): StoreApi<Desk> {
 			future: [],
 			saved: "saved",
 
-			preview: (job) => set(showing(share(get().shown, job), WHILE_DRAGGING)),
+			preview: (job) => {
+				const { shown } = get();
+				set(showing(share(shown, asTaped(share(shown, job))), WHILE_DRAGGING));
+			},
 			commit: (label, job, merge) => settle(job ?? get().shown, label, undefined, merge),
 			cancel: () => set(showing(get().job)),
 			change: (label, operations, merge) => {
@@ -128,7 +133,8 @@ export function createDesk(first: Job): StoreApi<Desk> {
 				set({ bay: 0, selection: null, hover: null });
 				settle(job, label ?? (job.title === "" ? "open a job" : `open ${job.title}`), ++openings);
 			},
-			restore: (job) =>
+			restore: (stored) => {
+				const job = asTaped(stored);
 				set({
 					job,
 					...showing(job),
@@ -138,7 +144,8 @@ export function createDesk(first: Job): StoreApi<Desk> {
 					future: [],
 					selection: null,
 					hover: null,
-				}),
+				});
+			},
 			select: (selection) => {
 				if (!sameThing(selection, get().selection)) set({ selection });
 			},

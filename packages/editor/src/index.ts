@@ -35,6 +35,7 @@ export {
 } from "./edits/on-walls.ts";
 export { type Removal, removeThing } from "./edits/remove.ts";
 export { canRemoveCorner, removeCorner } from "./edits/remove-corner.ts";
+export { retaped, type Typed } from "./edits/retape.ts";
 export { angleOf, runOf, withAngle, withRun } from "./edits/runs.ts";
 export { mirror, otherSide } from "./edits/turn-over.ts";
 export { anchorOf } from "./grips/anchor.ts";

@@ -9,8 +9,8 @@ import {
 	planBay,
 } from "@baywright/setout";
 
-/** During a drag the stock search is cut short and few cures are tried; the release works everything out in full. */
-export const WHILE_DRAGGING: PlanEffort = { stockNodes: 40, trials: 60 };
+/** During a drag the stock search is cut short, few cures are tried and nobody asks how sure it is; the release works everything out in full. */
+export const WHILE_DRAGGING: PlanEffort = { stockNodes: 40, trials: 60, sureness: false };
 
 interface Remembered {
 	readonly library: Library;

@@ -1,6 +1,9 @@
 import type { Point, Radians, TrackPath, WallChain } from "@baywright/geometry";
+import type { ErrorEllipse } from "@baywright/survey";
 import type { Finding } from "./finding/finding.ts";
 import type { TrackSystem } from "./library/system.ts";
+import type { WantedReading } from "./survey/next-readings.ts";
+import type { BaySurvey } from "./survey/settle.ts";
 
 /** Everything worked out for one bay. Never saved: `planBay` makes it anew from the job. Lengths mm. */
 export interface BayPlan {
@@ -25,7 +28,20 @@ export interface BayPlan {
 	readonly stock: StockPlan;
 	readonly stackBack: readonly StackBack[];
 	readonly glass: Glass;
+	/** What was taped says about the bay; null where nothing was. */
+	readonly survey: SurveyOfPlan | null;
 	readonly findings: readonly Finding[];
+}
+
+/** How the readings of a bay agree. Lengths mm, angles degrees. */
+export interface SurveyOfPlan
+	extends Pick<BaySurvey, "readings" | "sigma0" | "redundancy" | "closes" | "closesWithin" | "suspects"> {
+	/** False where the readings settle no bay: the corners are then as drawn. */
+	readonly settled: boolean;
+	/** Where each corner is to be expected, one standard deviation about it, seen from the left end. */
+	readonly ellipses: readonly ErrorEllipse[];
+	/** What to tape next; null where every cut length is sure enough, nothing helps, or the plan was made in haste. */
+	readonly next: WantedReading | null;
 }
 
 /** One fitted corner, as a fitter marks it out. */
@@ -118,7 +134,7 @@ export interface Piece {
 	readonly to: number;
 	readonly finishedLength: number;
 	readonly cutLength: number;
-	/** One standard deviation of the cut length from the survey, mm; null while nothing is taped. */
+	/** One standard deviation of the cut length from the survey, mm; null while nothing is taped, and in a plan made in haste. */
 	readonly sd: number | null;
 	readonly marks: readonly Mark[];
 }

@@ -13,6 +13,7 @@ export type {
 	Piece,
 	StackBack,
 	StockPlan,
+	SurveyOfPlan,
 } from "./bay-plan.ts";
 export { type Bent, bentAt } from "./bent-at.ts";
 export { CAUTIONS, type Caution } from "./cautions/cautions.ts";
@@ -41,6 +42,7 @@ export { findSystem, type Library, libraryOf } from "./library/library.ts";
 export type { TrackSystem } from "./library/system.ts";
 export { type PlanEffort, planBay, planJob } from "./plan.ts";
 export { planJson } from "./plan-json.ts";
+export { type AsSettled, asSettled } from "./survey/as-settled.ts";
 export {
 	mayChangeSentence,
 	readingFigure,

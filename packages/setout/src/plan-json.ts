@@ -36,7 +36,7 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 		curtains: [],
 		loads: [],
 		parts: [],
-		survey: { settled: false, sigma0: null, redundancy: 0, suspects: [], next: null },
+		survey: surveyJson(plan.survey),
 		findings: plan.findings.map((finding) => {
 			const { severity, message, remedies } = describe(finding, { unit, walls });
 			const { at, from, ...where } = finding.where;
@@ -53,6 +53,19 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 				remedies: finding.remedies.map(({ change }, i) => ({ label: remedies[i], change })),
 			};
 		}),
+	};
+}
+
+/** Readings by their index in the job's `readings`, spans between brackets counted on after them. */
+function surveyJson(survey: BayPlan["survey"]) {
+	if (survey === null) return { settled: false, sigma0: null, redundancy: 0, suspects: [], next: null };
+	const { settled, sigma0, redundancy, suspects, next } = survey;
+	return {
+		settled,
+		sigma0,
+		redundancy: Math.round(redundancy),
+		suspects: [...new Set(suspects.flatMap(({ readings }) => readings))],
+		next: next && { reading: next.reading, reaches: next.reaches },
 	};
 }
 

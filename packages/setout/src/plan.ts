@@ -9,6 +9,9 @@ import type { Bay } from "./job/bay-schema.ts";
 import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
 import type { TrackSystem } from "./library/system.ts";
+import { asSettled } from "./survey/as-settled.ts";
+import { disagreement, unsettledFindings } from "./survey/survey-findings.ts";
+import { surveyOfPlan, withSureness } from "./survey/survey-of-plan.ts";
 import { wallFaces } from "./survey/wall-faces.ts";
 import { bridgedFacets } from "./track/bend-spans.ts";
 import { bowFindings } from "./track/bow-findings.ts";
@@ -37,19 +40,23 @@ export interface PlanEffort {
 	readonly stockNodes?: number;
 	/** How much to try for remedies, in walls planned; 0 = those only that need no trying. */
 	readonly trials?: number;
+	/** Whether to work out how sure each cut length of a taped bay is and what to tape next; left out, it is. */
+	readonly sureness?: boolean;
 }
 
 /** A plan that is only tried: whether its pieces can be cut is known long before what is best to buy. */
-const TRIED: PlanEffort = { stockNodes: 100 };
+const TRIED: PlanEffort = { stockNodes: 100, sureness: false };
 
 /**
- * Works out everything for one bay. Pure: the same bay and library give the same plan. What cannot be fitted comes back as
+ * Works out everything for one bay: with readings as they settle it, else as drawn. Pure: the same bay and library give the same plan. What cannot be fitted comes back as
  * findings, with the wall faces drawn all the same; remedy paths start at the bay.
  */
 export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): BayPlan {
-	const plan = draftPlan(bay, library, effort);
+	const drafted = draftPlan(bay, library, effort);
+	const settled = asSettled(bay, drafted.system);
+	const plan = effort.sureness === false ? drafted : withSureness(drafted, bay, settled);
 	const trial = trialOn(bay, plan.findings, (changed) => draftPlan(changed, library, TRIED).findings, effort.trials);
-	const findings = [...plan.findings, ...worseThanWalls(bay, plan.findings, trial)];
+	const findings = gravestFirst([...plan.findings, ...worseThanWalls(bay, drafted.findings, trial)]);
 	const { chain, system } = plan;
 	const others = library.systems.filter(({ id }) => id !== system.id);
 	const refused = { bay, chain, system, others, findings, trial };
@@ -63,11 +70,20 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 }
 
 /** The plan with such remedies only as need no trying. */
-function draftPlan(bay: Bay, library: Library, effort: PlanEffort): BayPlan {
-	const system = library.systems.find(({ id }) => id === bay.track.system);
-	if (system === undefined) throw new Error(`Broken invariant: no system "${bay.track.system}" in the library.`);
+function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
+	const system = library.systems.find(({ id }) => id === drawn.track.system);
+	if (system === undefined) throw new Error(`Broken invariant: no system "${drawn.track.system}" in the library.`);
+	const settled = asSettled(drawn, system);
+	const { bay, faults } = settled;
 	const { chain, findings: faces } = wallFaces(bay);
-	const findings = [...faces, ...projectionFindings(bay, system)];
+	const survey = surveyOfPlan(settled);
+	const findings = [
+		...faces,
+		// Where the drawing makes no bay it says so itself.
+		...(faces.length > 0 ? [] : unsettledFindings(bay, faults)),
+		...(settled.survey === null ? [] : disagreement(bay, settled.survey)),
+		...projectionFindings(bay, system),
+	];
 	const height = heightOf(bay);
 	const refused = (...more: Finding[]): BayPlan => ({
 		id: bay.id,
@@ -85,9 +101,10 @@ function draftPlan(bay: Bay, library: Library, effort: PlanEffort): BayPlan {
 		stock: NO_STOCK,
 		stackBack: [],
 		glass: { total: bay.openings.reduce((sum, { from, to }) => sum + to - from, 0), clearOpen: 0, openings: [] },
+		survey,
 		findings: gravestFirst([...findings, ...more, ...keptForLater(bay, library)]),
 	});
-	if (chain === null || faces.length > 0) return refused();
+	if (chain === null || faces.length + faults.length > 0) return refused();
 
 	const fit = fitBay(bay, chain, system);
 	if (!fit.ok) return refused(...fit.faults.map((fault) => fitFinding(fault, bay, chain, system)));
@@ -119,6 +136,7 @@ function draftPlan(bay: Bay, library: Library, effort: PlanEffort): BayPlan {
 		stock,
 		stackBack: stacks,
 		glass: clearGlass(bay, track, stacks),
+		survey,
 		findings: gravestFirst([
 			...findings,
 			...smootherFinding(bay, system, track),

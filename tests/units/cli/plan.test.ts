@@ -18,6 +18,18 @@ describe("the plan for people", () => {
 		expect(out.match(/^Cautions$/gm)).toHaveLength(1);
 	});
 
+	test("a taped bay: the ± of each piece, and the reading that is wrong with its cure", () => {
+		const sure = baywright(["plan", "examples/ferry-house.baywright.json"]).out;
+		const cut = JSON.parse(baywright(["plan", "--json", "examples/ferry-house.baywright.json"]).out).bays[0].pieces[0];
+		expect(sure).toContain(`Piece A: CUT ${cut.cutLength.toFixed(1)} mm   ± ${(1.96 * cut.sd).toFixed(1)} mm (95 %)`);
+		const wrong = baywright(["plan", "examples/sluice-cottage.baywright.json"]);
+		expect(wrong.status).toBe(0);
+		const words = wrong.out.replace(/\s+/g, " ");
+		expect(words).toContain("The diagonal 1–4 disagrees by 39 mm; without it everything closes within 1 mm.");
+		expect(words).toContain("Leave out the diagonal 1–4");
+		expect(wrong.out).not.toContain("readings, ");
+	});
+
 	test("cut length, marks, tape readings, stock", () => {
 		// A right-angled bay, projection 40, radius 310: each bend starts (40 + 310) from its corner and is 310·π/2 long. The
 		// track runs 2 × (900 − 350) + (1800 − 700) + 2 × 486.946862 = 3173.893725 mm.

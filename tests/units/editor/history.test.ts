@@ -201,7 +201,8 @@ describe("whatever is done", () => {
 	it.each(Object.entries(starts))("from %s, undo all the way is the start, redo all the way the end", (_, start) => {
 		fc.assert(
 			fc.property(fc.array(deed, { minLength: 300, maxLength: 340 }), (deeds) => {
-				const first = start();
+				// A taped bay lies on the table as its readings settle it.
+				const first = createDesk(start()).getState().job;
 				const table = doAll(first, deeds);
 				table.take("select");
 				const [end, { past }] = [table.desk.job, table.desk];
@@ -215,7 +216,7 @@ describe("whatever is done", () => {
 				expect(table.desk.shown).toEqual(end);
 				expect(table.desk.future).toHaveLength(forward);
 			}),
-			{ seed: SEED, numRuns: 4, endOnFailure: true },
+			{ seed: SEED, numRuns: 2, endOnFailure: true },
 		);
 	});
 

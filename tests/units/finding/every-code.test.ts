@@ -24,6 +24,13 @@ interface Case {
 
 const cases: Record<FindingCode, Case> = {
 	"too-few-corners": { remedies: [], says: [["two corners", "two corners", "two corners"]] },
+	"readings-cannot-settle": {
+		remedies: ["leave-out-reading"],
+		says: [
+			["chord at corner 1", "chord at corner 1", "chord at corner 1"],
+			["508 mm", "50.8 cm", '20"'],
+		],
+	},
 	"coordinate-out-of-range": { remedies: [], says: [["100001 mm", "10000.1 cm", "3937"]] },
 	"wall-too-short": { remedies: [], says: [["0.5 mm", "0.05 cm", '"']] },
 	"corner-folded": { remedies: [], says: [["0.6°", "0.6°", "0.6°"]] },
@@ -121,6 +128,21 @@ const cases: Record<FindingCode, Case> = {
 	},
 	"piece-too-short": { remedies: ["joints-auto"], says: [["12.7 mm", "1.27 cm", '1/2"']] },
 	"cannot-be-joined": { remedies: ["no-joints"], says: [["has no joints", "has no joints", "has no joints"]] },
+	"readings-disagree": {
+		remedies: ["leave-out-reading"],
+		says: [
+			["run of the right wall disagrees", "run of the right wall disagrees", "run of the right wall disagrees"],
+			["102 mm", "10.2 cm", '4"'],
+		],
+	},
+	"cut-length-unsure": {
+		remedies: [],
+		says: [
+			["3.5 mm", "0.35 cm", '1/8"'],
+			["diagonal", "diagonal", "diagonal"],
+		],
+	},
+	"track-may-change": { remedies: [], says: [["does not fit", "does not fit", "does not fit"]] },
 	"radius-not-used": { remedies: ["release-radius"], says: [["254 mm", "25.4 cm", '10"']] },
 	"joint-off-track": { remedies: ["remove-joint"], says: [["254 mm", "25.4 cm", '10"']] },
 	"joint-badly-placed": { remedies: ["move-joint", "remove-joint"], says: [["150 mm", "15.0 cm", '5 7/8"']] },
@@ -166,7 +188,7 @@ const cases: Record<FindingCode, Case> = {
 	},
 	"smoothest-is-worse": { remedies: ["follow-walls"], says: [["one warning", "one warning", "one warning"]] },
 	"stock-not-proved-best": { remedies: [], says: [[" mm", " cm", '"']] },
-	"kept-for-later": { remedies: [], says: [["readings, ceiling", "readings, ceiling", "readings, ceiling"]] },
+	"kept-for-later": { remedies: [], says: [["makeUp, ceiling", "makeUp, ceiling", "makeUp, ceiling"]] },
 };
 
 function caseOf(code: FindingCode) {

@@ -1,4 +1,4 @@
-import { angleOf, deepestBow, runOf, setRise } from "@baywright/editor";
+import { angleOf, deepestBow, retaped, runOf, setRise } from "@baywright/editor";
 import { wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { setAngle, setBendRadius, setRun } from "../desk/changes.ts";
@@ -89,7 +89,9 @@ function Rise({ wall }: { readonly wall: number }) {
 			value={rise}
 			least={-deepest}
 			greatest={deepest}
-			commit={(mm) => editBay(`rise of the ${name}`, (on) => setRise(on, wall, mm))}
+			commit={(mm) =>
+				editBay(`rise of the ${name}`, (on) => retaped(setRise(on, wall, mm), { kind: "rise", wall }, mm))
+			}
 		/>
 	);
 }

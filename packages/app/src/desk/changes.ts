@@ -1,4 +1,4 @@
-import { withAngle, withRun } from "@baywright/editor";
+import { retaped, type Typed, withAngle, withRun } from "@baywright/editor";
 import type { Job, Operation } from "@baywright/setout";
 
 type Bay = Job["bays"][number];
@@ -29,15 +29,28 @@ export function setWall<Key extends keyof Bay["walls"][number]>(
 	return [{ op: "replace", path: `/bays/${bay}/walls/${wall}/${key}`, value }];
 }
 
-/** Makes one wall `length` mm long; the corners after it move along it. */
+/** Makes one wall `length` mm long; the corners after it move along it. Where its run was taped, this is what it reads. */
 export function setRun(job: Job, bay: number, wall: number, length: number): Operation[] {
-	return setCorners(bay, withRun((job.bays[bay] as Bay).corners, wall, length));
+	const corners = withRun((job.bays[bay] as Bay).corners, wall, length);
+	return [...setCorners(bay, corners), ...retape(job, bay, { kind: "run", wall }, length)];
 }
 
-/** Sets the room angle at one corner (degrees); the middle wall lies as it lay. */
+/** Sets the room angle at one corner (degrees); the middle wall lies as it lay. Where it was read, this is what it reads. */
 export function setAngle(job: Job, bay: number, corner: number, angle: number): Operation[] {
 	const { corners, walls } = job.bays[bay] as Bay;
-	return setCorners(bay, withAngle(corners, corner, angle, walls));
+	const turned = withAngle(corners, corner, angle, walls);
+	return [...setCorners(bay, turned), ...retape(job, bay, { kind: "angle", corner }, angle)];
+}
+
+/** Bows one wall by `rise` mm, + away from the room. Where its rise was taped, this is what it reads in the middle. */
+export function setRise(job: Job, bay: number, wall: number, rise: number): Operation[] {
+	return [...setWall(bay, wall, "rise", rise), ...retape(job, bay, { kind: "rise", wall }, rise)];
+}
+
+function retape(job: Job, bay: number, typed: Typed, value: number): Operation[] {
+	const before = job.bays[bay] as Bay;
+	const { readings } = retaped(before, typed, value);
+	return readings === before.readings ? [] : [{ op: "replace", path: `/bays/${bay}/readings`, value: readings }];
 }
 
 function setCorners(bay: number, corners: readonly (readonly [number, number])[]): Operation[] {

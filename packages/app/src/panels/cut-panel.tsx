@@ -1,4 +1,5 @@
 import { isSelected } from "@baywright/editor";
+import { AT_95 } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
@@ -8,7 +9,7 @@ import { useScrollSigns } from "./scroll-signs.ts";
 /** What to cut: the largest figures on the screen, and what to buy for them. */
 export function CutPanel() {
 	const names = usePlan((plan) => plan.pieces.map((piece) => piece.name).join());
-	const taped = usePlan((plan) => plan.pieces.some((piece) => piece.sd !== null));
+	const taped = usePlan((plan) => plan.survey !== null);
 	if (names === "") return <NothingToCut />;
 	const pieces = names.split(",");
 	return (
@@ -42,6 +43,7 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 	const chosen = useDesk((state) => isSelected(state.selection, "piece", index));
 	const show = useLength();
 	const unit = useDesk((state) => state.shown.display.length);
+	const taped = usePlan((plan) => plan.survey !== null);
 	const sd = usePlan((plan) => plan.pieces[index]?.sd ?? null);
 	const takenUp = usePlan((plan) => {
 		const piece = plan.pieces[index];
@@ -66,7 +68,7 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 					<Figure className="cut-figure" of={(state) => planOnTable(state).pieces[index]?.cutLength} />
 					{unit === "in" ? null : <span className="soft">{unit}</span>}
 				</span>
-				{sd === null ? null : <span className="cut-sd">± {show(SURE * sd)} at 95 %</span>}
+				{taped ? <span className="cut-sd">± {sd === null ? "…" : show(AT_95 * sd)} at 95 %</span> : null}
 				{takenUp < 0.05 ? null : (
 					<span className="cut-sd">
 						finished <Figure of={(state) => planOnTable(state).pieces[index]?.finishedLength} />, less {show(takenUp)}{" "}
@@ -91,9 +93,6 @@ function bringIntoList(card: HTMLElement): void {
 
 /** px at its edges over which a list that scrolls fades away. */
 const FADE = 24;
-
-/** Standard deviations either side that hold 95 % of a normal distribution. */
-const SURE = 1.96;
 
 function NothingToCut() {
 	const walled = useBay((bay) => bay.corners.length > 1);

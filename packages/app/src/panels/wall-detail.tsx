@@ -1,7 +1,7 @@
 import { deepestBow, insertCorner, LEAST_WALL, levelWall, wallLength } from "@baywright/editor";
 import type { Wall } from "@baywright/setout";
 import { Button } from "react-aria-components";
-import { setWall } from "../desk/changes.ts";
+import { setRise, setWall } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay, useLength, usePlan } from "../desk/on-table.ts";
@@ -26,8 +26,8 @@ export function WallDetail({ wall, name }: { readonly wall: number; readonly nam
 				value={rise}
 				least={-deepest}
 				greatest={deepest}
-				commit={(mm) => change(`rise of the ${name}`, setWall(bay, wall, "rise", mm + 0))}
-				clear={() => change(`straighten the ${name}`, setWall(bay, wall, "rise", 0))}
+				commit={(mm) => change(`rise of the ${name}`, setRise(desk.getState().job, bay, wall, mm + 0))}
+				clear={() => change(`straighten the ${name}`, setRise(desk.getState().job, bay, wall, 0))}
 			/>
 			<LengthField
 				label="Projection"

@@ -1,4 +1,4 @@
-import type { BayPlan, Piece } from "@baywright/setout";
+import { AT_95, type BayPlan, type Piece } from "@baywright/setout";
 import { useState } from "react";
 import { useDesk } from "../desk/desk.ts";
 import { useLength, usePlan } from "../desk/on-table.ts";
@@ -9,9 +9,6 @@ const ENDS: readonly (readonly [CutEnd, string])[] = [
 	["left", "left cut end"],
 	["right", "right cut end"],
 ];
-
-/** Standard deviations either side that hold 95 % of a normal distribution. */
-const SURE = 1.96;
 
 /** Each piece as it lies along a tape: its cut length, and every mark read from one of its own cut ends. */
 export function StripView() {
@@ -49,7 +46,7 @@ function PieceStrip({ plan, piece, from }: Props) {
 					{unit === "in" ? null : <span className="piece-unit">{unit}</span>}
 				</p>
 				<p className="piece-sure">
-					{piece.sd === null ? "± not known until the bay is taped" : `± ${show(SURE * piece.sd)} at 95 %`}
+					{piece.sd === null ? "± not known until the bay is taped" : `± ${show(AT_95 * piece.sd)} at 95 %`}
 				</p>
 				{takenUp < LEAST_TOLD ? null : (
 					<p className="piece-sure">

@@ -1,4 +1,13 @@
-import { type BayPlan, bendName, bentAt, type Mark, type MarkKind, type Piece, wallName } from "@baywright/setout";
+import {
+	AT_95,
+	type BayPlan,
+	bendName,
+	bentAt,
+	type Mark,
+	type MarkKind,
+	type Piece,
+	wallName,
+} from "@baywright/setout";
 import { figures, table, words } from "../text/table.ts";
 import type { Lengths } from "./lengths.ts";
 import { section } from "./section.ts";
@@ -17,11 +26,8 @@ function pieceText(piece: Piece, plan: BayPlan, { fine, figure }: Lengths): stri
 	]);
 }
 
-/** Two sides of the normal distribution that hold 95 %. */
-const NINETY_FIVE_PERCENT = 1.96;
-
 const uncertainty = ({ sd }: Piece, fine: Lengths["fine"]): string =>
-	sd === null ? "± not known until the bay is taped" : `± ${fine(NINETY_FIVE_PERCENT * sd)} (95 %)`;
+	sd === null ? "± not known until the bay is taped" : `± ${fine(AT_95 * sd)} (95 %)`;
 
 function takeUp({ finishedLength, cutLength }: Piece, fine: Lengths["fine"]): string {
 	const taken = finishedLength - cutLength;

@@ -7,10 +7,12 @@ import { wayOut } from "./wall.ts";
 /** mm: a bow pulled as near to straight as this is straight. */
 const STRAIGHT = 3;
 
-/** A wall is bowed by pulling its middle, + away from the room; a bow pulled nearly straight is straight. */
+/** A wall is bowed by pulling its middle, + away from the room; a bow pulled nearly straight is straight. One that was taped stays as it is. */
 export const bowGrip: Grip = {
 	move({ target: { index }, job, bay, from }, to, reach) {
 		const before = job.bays[bay] as Bay;
+		if (before.readings.some((reading) => reading.kind === "rise" && reading.wall === index))
+			return { job, guides: [] };
 		const out = wayOut(before, index, to.x - from.x, to.y - from.y);
 		const rise = (before.walls[index]?.rise ?? 0) + out;
 		return { job: onBay(job, bay, (it) => setRise(it, index, rise, reach > 0 ? STRAIGHT : 0)), guides: [] };

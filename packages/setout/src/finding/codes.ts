@@ -3,6 +3,7 @@ import type { Severity } from "./finding.ts";
 /** Every finding there is, with how grave it is. */
 export const severities = {
 	"too-few-corners": "refusal",
+	"readings-cannot-settle": "refusal",
 	"coordinate-out-of-range": "refusal",
 	"wall-too-short": "refusal",
 	"corner-folded": "refusal",
@@ -26,6 +27,8 @@ export const severities = {
 	"piece-longer-than-stock": "refusal",
 	"piece-too-short": "refusal",
 	"cannot-be-joined": "refusal",
+	"readings-disagree": "warning",
+	"cut-length-unsure": "warning",
 	"radius-not-used": "warning",
 	"joint-off-track": "warning",
 	"joint-badly-placed": "warning",
@@ -39,6 +42,7 @@ export const severities = {
 	"straight-beside-bow-short": "warning",
 	"end-on-bow": "warning",
 	"overlap-on-bend": "warning",
+	"track-may-change": "note",
 	"bow-to-be-bent": "note",
 	"no-smoother-track": "note",
 	"smoothest-is-worse": "note",

@@ -1,5 +1,7 @@
 import { formatAngle, formatLength } from "../job/length-text.ts";
 import type { LengthUnit } from "../job/schema.ts";
+import { disagreementSentence, faultSentence, mayChangeSentence, taskSentence } from "../survey/describe-survey.ts";
+import type { MayChange } from "../survey/may-change.ts";
 import { severityOf } from "./codes.ts";
 import type { Finding, Remedy, Severity } from "./finding.ts";
 import { bendName, cornerName, wallName } from "./names.ts";
@@ -146,6 +148,17 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			];
 		case "cannot-be-joined":
 			return ["Track cannot be joined", `${figures.system} has no joints; the ones that are set are left out.`];
+		case "readings-cannot-settle":
+			return ["Readings settle no bay", faultSentence(figures, { unit, walls })];
+		case "readings-disagree":
+			return ["Readings do not close", disagreementSentence(figures, { unit, walls })];
+		case "cut-length-unsure":
+			return [
+				"Cut length too unsure to cut",
+				`Piece ${where.piece} would be cut at ${length("length")} ± ${fine("sure")} (95 %); ± ${fine("goal")} is sure enough.${toTape(figures, unit)}`,
+			];
+		case "track-may-change":
+			return ["Track may change", mayChangeSentence(figures.change as MayChange)];
 		case "radius-not-used":
 			return [
 				"Radius not used",
@@ -239,6 +252,15 @@ function notUsed(why: string): string {
 	if (why === "slight") return "the track springs round so slight a turn and nothing is bent there";
 	if (why === "reverse") return "the track passes there in a reverse bend at its least radii";
 	return "the track does not go round it";
+}
+
+/** The reading that makes a cut length surer, and how many it takes until it is sure enough. */
+function toTape(figures: Finding["figures"], unit: LengthUnit): string {
+	if (figures.name === undefined) return "";
+	const sure = (name: string) => `± ${formatLength(Number(figures[name]), unit, { unit: true, precision: 1 })}`;
+	const first = ` Take the ${taskSentence(figures, unit)}: with it the length is sure to ${sure("first")}`;
+	if (Number(figures.count) === 1) return `${first}${figures.enough === 1 ? "" : ", which is not enough yet"}.`;
+	return `${first}, and with ${countOf(Number(figures.count) - 1, "more reading")} to ${sure("reaches")}.`;
 }
 
 /** The projection that would do, where one figure says it. */

@@ -65,4 +65,5 @@ export type RemedyAction =
 	| "remove-joint"
 	| "move-joint"
 	| "move-bracket"
-	| "release-bracket";
+	| "release-bracket"
+	| "leave-out-reading";

@@ -6,10 +6,9 @@ import type { Finding } from "./finding.ts";
 export function keptForLater(bay: Bay, { cloths, prices }: Library): Finding[] {
 	const { makeUp, fitted } = bay;
 	const parts: readonly (readonly [field: string, given: boolean])[] = [
-		["readings", bay.readings.some(({ kind }) => kind !== "rise")],
 		["curtains", bay.curtains.length > 0],
 		["makeUp", makeUp.overlap !== 100 || makeUp.returns !== 0 || makeUp.ease !== 0],
-		["fitted", fitted.spans.length + fitted.cut.length > 0 || fitted.brackets.some(isElsewhere)],
+		["fitted", fitted.cut.length > 0 || fitted.brackets.some(isElsewhere)],
 		["ceiling", bay.ceiling !== null],
 		["surface", bay.ceilingSurface !== "unknown" || bay.walls.some(({ surface }) => surface !== "unknown")],
 		["cloths", cloths.length > 0],

@@ -58,5 +58,7 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return `Move to ${length("at")} along the ${wall}`;
 		case "release-bracket":
 			return "Release this bracket";
+		case "leave-out-reading":
+			return `Leave out the ${figures.name}${figures.other === undefined ? "" : ` and the ${figures.other}`}`;
 	}
 }

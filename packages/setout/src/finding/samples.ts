@@ -16,6 +16,22 @@ const SAMPLE_CORNERS = [
 	[2500, 0],
 ];
 
+const SAMPLE_RUNS = [
+	{ kind: "run", wall: 0, value: 1500 },
+	{ kind: "run", wall: 1, value: 2500 },
+	{ kind: "run", wall: 2, value: 1500 },
+];
+
+/** All but the right wall. */
+const SAMPLE_DISTANCES = [
+	...SAMPLE_RUNS.slice(0, 2),
+	{ kind: "diagonal", from: 0, to: 2, value: Math.hypot(1500, 2500) },
+	{ kind: "diagonal", from: 1, to: 3, value: Math.hypot(1500, 2500) },
+	{ kind: "diagonal", from: 0, to: 3, value: 2500 },
+	{ kind: "angle", corner: 1, value: 90 },
+	{ kind: "angle", corner: 2, value: 90 },
+];
+
 const OWN = {
 	id: "own",
 	name: "Own",
@@ -29,6 +45,8 @@ const OWN = {
 /** One for every finding there is: for the help, which draws each, and for the tests, which hold each to what it says. */
 export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 	"too-few-corners": { bay: { corners: [[0, 0]] } },
+	// Two arms of 254 reach 508 at the most.
+	"readings-cannot-settle": { bay: { readings: [{ kind: "chord", corner: 1, arm: 254, value: 600 }] } },
 	"coordinate-out-of-range": {
 		bay: {
 			corners: [
@@ -162,6 +180,27 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 		},
 	},
 	"cannot-be-joined": { bay: { track: { system: "own", joints: [{ wall: 1, at: 1200 }] } }, system: OWN },
+	// Everything as drawn but the right wall, which was read 101.6 short.
+	"readings-disagree": { bay: { readings: [...SAMPLE_DISTANCES, { kind: "run", wall: 2, value: 1398.4 }] } },
+	"cut-length-unsure": { bay: { readings: SAMPLE_RUNS } },
+	"track-may-change": {
+		// 40 off either side wall, two bends of at least 225 and 40 of straight beside each: 610.
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 900],
+				[611, 900],
+				[611, 0],
+			],
+			readings: [
+				{ kind: "run", wall: 0, value: 900 },
+				{ kind: "run", wall: 1, value: 611 },
+				{ kind: "run", wall: 2, value: 900 },
+				{ kind: "diagonal", from: 0, to: 2, value: Math.hypot(900, 611) },
+				{ kind: "diagonal", from: 1, to: 3, value: Math.hypot(900, 611) },
+			],
+		},
+	},
 	"radius-not-used": {
 		bay: {
 			corners: [
@@ -260,7 +299,7 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 		system: { ...OWN, joint: { clearOfBend: 0 }, stock: [{ length: 1777 }, { length: 2311 }, { length: 3001 }] },
 		stockNodes: 1,
 	},
-	"kept-for-later": { bay: { readings: [{ kind: "run", wall: 0, value: 1500 }], ceiling: 2400 } },
+	"kept-for-later": { bay: { makeUp: { ease: 10 }, ceiling: 2400 } },
 };
 
 /** A sample as a job file. */

@@ -62,7 +62,7 @@ const indexProblems = (bay: Located, track: readonly Located[]): Problem[] => {
 		numberProblems(at, "corner", 1, corners.length - 2, "a corner between two walls");
 
 	const readings = records(bay, "readings");
-	const ofKind = (...kinds: string[]) => readings.filter(({ raw }) => kinds.includes(String(raw.kind)));
+	const ofKind = (...kinds: string[]) => readings.filter(({ raw }) => kinds.some((kind) => raw.kind === kind));
 	const fitted = child(bay, "fitted");
 	const onWalls = [
 		...ofKind("run", "rise", "square"),

@@ -48,7 +48,7 @@ export function mayChange(
 	return found.map((own) => GRAVEST_FIRST.find((each) => own.has(each)) ?? null);
 }
 
-const GRAVEST_FIRST: readonly MayChange[] = ["no-fit", "other-bends", "uneven-length"];
+export const GRAVEST_FIRST: readonly MayChange[] = ["no-fit", "other-bends", "uneven-length"];
 
 function runSlopes({ corners, rises }: Standing): Float64Array[] {
 	return rises.map((_, wall) => {

@@ -77,23 +77,29 @@ function jointsAt(track: FittedTrack, places: readonly WallPlace[]): Joint[] | n
 /** Nearer to the end of its wall than this (mm) an end of the track was drawn at the very end: what rounding to whole millimetres leaves. */
 const AT_END = 0.5;
 
-function endsAt(bay: Bay): (lengths: readonly number[]) => TrackEnds {
+/** Whether each end of the track was drawn at the very end of a wall. */
+export function drawnAtEnd({ corners, walls, track }: Bay): { readonly start: boolean; readonly end: boolean } {
+	const { start, end } = track;
+	if (start === null && end === null) return { start: false, end: false };
 	const drawn = readChain(
-		bay.corners.map(([x, y]) => ({ x, y })),
-		bay.walls.map(({ rise }) => rise),
+		corners.map(([x, y]) => ({ x, y })),
+		walls.map(({ rise }) => rise),
 	);
-	const { start, end } = bay.track;
 	const isAtEnd = (place: WallPlace | null) => {
 		const face = drawn.ok && place !== null ? (drawn.value.walls[place.wall] as WallFace | undefined) : undefined;
 		return face !== undefined && Math.abs((place as WallPlace).at - face.faceLength) <= AT_END;
 	};
-	const [startsAtEnd, endsAtEnd] = [isAtEnd(start), isAtEnd(end)];
+	return { start: isAtEnd(start), end: isAtEnd(end) };
+}
+
+function endsAt(bay: Bay): (lengths: readonly number[]) => TrackEnds {
+	const drawn = drawnAtEnd(bay);
 	return (lengths) => {
 		const ends = endsOf(bay, lengths);
 		const atEnd = ({ wall }: WallPlace) => ({ wall, at: lengths[wall] as number });
 		return {
-			start: startsAtEnd ? atEnd(ends.start) : ends.start,
-			end: endsAtEnd ? atEnd(ends.end) : ends.end,
+			start: drawn.start ? atEnd(ends.start) : ends.start,
+			end: drawn.end ? atEnd(ends.end) : ends.end,
 		};
 	};
 }

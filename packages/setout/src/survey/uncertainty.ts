@@ -32,8 +32,12 @@ export interface SureSetBack extends SureFigure {
 }
 
 /** How sure every cut length is; null where no track fits the settled bay. */
-export function sureCuts(bay: Bay, system: TrackSystem, survey: BaySurvey): SureCut[] | null {
-	const fitter = trackFitter(bay, system);
+export function sureCuts(
+	bay: Bay,
+	system: TrackSystem,
+	survey: BaySurvey,
+	fitter = trackFitter(bay, system),
+): SureCut[] | null {
 	const settled = fitter(survey);
 	if (settled === null) return null;
 	const cuts = figuresOf(survey, cutLengthsLike(fitter, settled));

@@ -9,7 +9,6 @@ import {
 } from "@baywright/geometry";
 import type { Finding } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
-import { risesOf } from "./rise.ts";
 
 export interface WallFaces {
 	/** Null where the corners make no chain of walls. */
@@ -17,10 +16,10 @@ export interface WallFaces {
 	readonly findings: readonly Finding[];
 }
 
-/** The bay's wall faces, corners as drawn and bows as taped where they are, or why they are no bay. */
+/** The wall faces of a bay, or why they are none. */
 export function wallFaces(bay: Bay): WallFaces {
 	const points = bay.corners.map(([x, y]): Point => ({ x, y }));
-	const rises = risesOf(bay);
+	const rises = bay.walls.map(({ rise }) => rise);
 	const read = readChain(points, rises);
 	if (!read.ok) return { chain: null, findings: read.faults.map((fault) => chainFinding(fault, points, rises)) };
 	return { chain: read.value, findings: wallCrossings(read.value).map(crossingFinding) };

@@ -8,6 +8,7 @@ import {
 	projectionRoundCorner,
 	wideEnoughToCarry,
 } from "./projection-remedies.ts";
+import { withoutFaulty, withoutSuspects } from "./reading-remedies.ts";
 import {
 	follow,
 	moveEnd,
@@ -148,6 +149,10 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			return [...eitherEndMoved(finding, refused), ...otherSystems(refused, finding)];
 		case "brackets-on-tight-bow":
 			return [...cures(...wideEnoughToCarry(finding, refused)), ...otherSystems(refused, finding)];
+		case "readings-disagree":
+			return withoutSuspects(finding, refused);
+		case "readings-cannot-settle":
+			return withoutFaulty(finding, refused);
 		case "no-smoother-track":
 		case "smoothest-is-worse":
 			return cures(follow("walls"));

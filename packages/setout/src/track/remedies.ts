@@ -113,3 +113,20 @@ export const onSystemAt = (system: TrackSystem, projection: number): Remedy => (
 	...onSystem(system, projection),
 	figures: { system: system.name, projection },
 });
+
+/** One reading left out, or two; spans between brackets are counted on after the bay's readings. Names as in sentences. */
+export const leaveOutReadings = (
+	bay: { readonly readings: readonly unknown[] },
+	indexes: readonly number[],
+	[name, other]: readonly string[],
+): Remedy => ({
+	action: "leave-out-reading",
+	figures: { name: name as string, ...(other === undefined ? {} : { other }) },
+	change: indexes
+		// The later one first, so that the earlier keeps its place.
+		.toSorted((a, b) => b - a)
+		.map((index) => {
+			const span = index - bay.readings.length;
+			return { op: "remove", path: span < 0 ? `/readings/${index}` : `/fitted/spans/${span}` } as const;
+		}),
+});

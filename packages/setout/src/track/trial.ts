@@ -23,6 +23,9 @@ const USUAL_WORK = 1500;
 const EACH_TRIAL = 2;
 const TIMES_SMOOTHEST = 6;
 
+/** What a trial takes besides where it has the bay settled anew. */
+const TO_SETTLE = 200;
+
 /** `findings` are those of the bay as it is; `plan` gives the findings of a changed one, without remedies. */
 export function trialOn(
 	bay: Bay,
@@ -39,7 +42,7 @@ export function trialOn(
 		if (before !== undefined) return before;
 		if (left <= 0) return null;
 		const changed = changedBay(bay, change);
-		left -= changed === null ? EACH_TRIAL : workOf(changed);
+		left -= changed === null ? EACH_TRIAL : workOf(changed) + (isSettledAnew(bay, change) ? TO_SETTLE : 0);
 		const found = changed === null ? null : plan(changed);
 		known.set(key, found);
 		return found;
@@ -59,6 +62,13 @@ export function trialOn(
 const workOf = ({ walls, track }: Bay): number =>
 	(walls.length + EACH_TRIAL) * (track.follow === "smoothest" ? TIMES_SMOOTHEST : 1);
 
+/** Spans between brackets reach as far as the brackets stand off their walls. */
+function isSettledAnew({ fitted }: Bay, change: readonly Operation[]): boolean {
+	const parts =
+		fitted.spans.length > 0 ? ["/readings", "/fitted", "/track/projection", "/track/system", "/walls"] : ["/readings"];
+	return change.some(({ path }) => parts.some((part) => path.startsWith(part)));
+}
+
 export const isRefusal = ({ code }: Finding): boolean => severityOf(code) === "refusal";
 export const isWarning = ({ code }: Finding): boolean => severityOf(code) === "warning";
 
@@ -67,13 +77,17 @@ function nameOf({ code, where: { wall, corner, end, obstacle } }: Finding): stri
 	return `${code} ${wall} ${corner} ${end} ${obstacle}`;
 }
 
-/** The bay with edits made to a copy of what remedies change: its track and its walls. Null where one cannot be made. */
+/** The bay with edits made to a copy of what remedies change: its track, its walls and what was taped. Null where one cannot be made. */
 function changedBay(bay: Bay, change: readonly Operation[]): Bay | null {
-	const { track, walls } = bay;
+	const { track, walls, readings, fitted } = bay;
+	const touches = (part: string) => change.some(({ path }) => path.startsWith(part));
 	const copy = {
 		...bay,
 		track: { ...track, bends: track.bends.map((bend) => ({ ...bend })) },
-		walls: change.some(({ path }) => path.startsWith("/walls")) ? walls.map((wall) => ({ ...wall })) : walls,
+		walls: touches("/walls") ? walls.map((wall) => ({ ...wall })) : walls,
+		// What is not changed keeps its identity: the survey is known by it.
+		readings: touches("/readings") ? [...readings] : readings,
+		fitted: touches("/fitted") ? { ...fitted, spans: [...fitted.spans] } : fitted,
 	};
 	return applyPatch(copy, [...change]).every((fault) => fault === null) ? copy : null;
 }
