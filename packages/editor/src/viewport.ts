@@ -63,6 +63,26 @@ export function pinch(view: Viewport, from: Fingers, to: Fingers): Viewport {
 	return panBy(zoomAt(view, start, factor), now.left - start.left, now.top - start.top);
 }
 
+/** Part of the plan, mm. */
+export interface Extent {
+	readonly left: number;
+	readonly right: number;
+	readonly bottom: number;
+	readonly top: number;
+}
+
+/** px of what is drawn that stay on screen however far the sheet is moved. */
+const IN_SIGHT = 60;
+
+/** The view moved back as far as some of `extent` needs to stay in sight. */
+export function keptInSight(view: Viewport, { left, right, bottom, top }: Extent, size: Size): Viewport {
+	const upper = toScreen(view, { x: left, y: top });
+	const lower = toScreen(view, { x: right, y: bottom });
+	const back = (low: number, high: number, room: number) =>
+		Math.max(0, IN_SIGHT - high) - Math.max(0, low - (room - IN_SIGHT));
+	return panBy(view, back(upper.left, lower.left, size.width), back(upper.top, lower.top, size.height));
+}
+
 /** Puts the plan's point `at` in the middle of the screen. */
 export function centreOn(view: Viewport, at: Point, size: Size): Viewport {
 	const on = toScreen(view, at);

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
 	centreOn,
 	GREATEST_SCALE,
+	keptInSight,
 	LEAST_SCALE,
 	panBy,
 	pinch,
@@ -120,5 +121,25 @@ describe("viewport", () => {
 		expect(at(full / 41.3)).toBe("1 : 41");
 		expect(at(full)).toBe("1 : 1");
 		expect(at(2 * full)).toBe("2 : 1");
+	});
+
+	it("keeps some of what is drawn in sight, and leaves alone what is", () => {
+		const size = { width: 1000, height: 700 };
+		const box = { left: -200, right: 1800, bottom: 0, top: 900 };
+		fc.assert(
+			fc.property(viewport, (view) => {
+				const kept = keptInSight(view, box, size);
+				const from = toScreen(kept, { x: box.left, y: box.top });
+				const to = toScreen(kept, { x: box.right, y: box.bottom });
+				expect(to.left).toBeGreaterThan(60 - SAME_PLACE);
+				expect(from.left).toBeLessThan(1000 - 60 + SAME_PLACE);
+				expect(to.top).toBeGreaterThan(60 - SAME_PLACE);
+				expect(from.top).toBeLessThan(700 - 60 + SAME_PLACE);
+				expectSame(keptInSight(kept, box, size), kept);
+			}),
+			{ seed: 2611 },
+		);
+		const seen = { scale: 0.3, left: 200, top: 500 };
+		expect(keptInSight(seen, box, size)).toEqual(seen);
 	});
 });

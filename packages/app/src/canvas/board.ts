@@ -2,6 +2,7 @@ import {
 	centreOn,
 	type Desk,
 	isGrip,
+	keptInSight,
 	removeThing,
 	type ScreenPoint,
 	type Selection,
@@ -108,7 +109,11 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 
 	function look(view: Viewport): void {
 		fitted = false;
-		show(view);
+		const { corners } = picture.scene();
+		const xs = corners.map(({ x }) => x);
+		const ys = corners.map(({ y }) => y);
+		const bay = { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.min(...ys), top: Math.max(...ys) };
+		show(corners.length === 0 ? view : keptInSight(view, bay, picture.size));
 	}
 
 	function show(view: Viewport): void {

@@ -1,4 +1,4 @@
-import { type Desk, panBy, type Viewport, zoomAt } from "@baywright/editor";
+import { type Desk, keptInSight, panBy, type Viewport, zoomAt } from "@baywright/editor";
 import type { Bay } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
@@ -78,7 +78,16 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 		easel.redraw("live");
 	}
 
-	function look(view: Viewport, whole: boolean): void {
+	function look(wanted: Viewport, whole: boolean): void {
+		const walls = whole ? null : picture.elevation();
+		const view =
+			walls === null
+				? wanted
+				: keptInSight(
+						wanted,
+						{ left: 0, right: walls.unrolled.length, bottom: 0, top: walls.heights.ceiling.mm },
+						picture.size,
+					);
 		picture.look(view);
 		fitted = whole;
 		frame.dataset.scale = String(view.scale);
