@@ -27,10 +27,12 @@ export {
 	removeNoDrill,
 	removeObstacle,
 	removeOpening,
+	type Stretch,
 	setNoDrill,
 	setObstacle,
 	setOpening,
 	slide,
+	stretchOf,
 	USUAL_WINDOW,
 } from "./edits/on-walls.ts";
 export { type Removal, removeThing } from "./edits/remove.ts";
@@ -43,6 +45,7 @@ export { isPulled } from "./grips/bend.ts";
 export { deepestBow, setRise } from "./grips/bow.ts";
 export type { Held } from "./grips/grip.ts";
 export { type GripKind, gripOf, isGrip, nudged } from "./grips/grips.ts";
+export { wayOut } from "./grips/wall.ts";
 export {
 	emptyBay,
 	newJob,

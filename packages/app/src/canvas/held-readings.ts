@@ -1,4 +1,4 @@
-import type { ScreenPoint, Selection } from "@baywright/editor";
+import { type ScreenPoint, type Selection, type Stretch, stretchOf, wayOut } from "@baywright/editor";
 import { type Bay, cornerName, formatAngle, formatLength, wallName } from "@baywright/setout";
 import { roomAngle } from "./labels/figures.ts";
 import type { Subject } from "./scene.ts";
@@ -16,7 +16,7 @@ export function heldReadings(held: Selection, before: Bay | null, subject: Subje
 		case "corner":
 			return [...runs([held.index - 1, held.index], subject), ...anglesAt([held.index], subject, () => "angle")];
 		case "wall": {
-			const out = before === null ? 0 : wayOut(before, bay, held.index);
+			const out = before === null ? 0 : movedOut(before, bay, held.index);
 			return [
 				...(before === null ? [] : [length(out < 0 ? "moved in" : "moved out", Math.abs(out))]),
 				...runs([held.index - 1, held.index, held.index + 1], subject),
@@ -26,14 +26,10 @@ export function heldReadings(held: Selection, before: Bay | null, subject: Subje
 		case "bow":
 			return bowReadings(held.index, subject);
 		case "opening":
-		case "obstacle": {
-			const it = held.kind === "opening" ? bay.openings[held.index] : bay.obstacles[held.index];
-			return it === undefined ? [] : stretchReadings(it, subject);
-		}
+		case "obstacle":
 		case "no-drill": {
-			const wall = held.wall ?? 0;
-			const [from, to] = bay.walls[wall]?.noDrill[held.index] ?? [];
-			return from === undefined || to === undefined ? [] : stretchReadings({ wall, from, to }, subject);
+			const it = stretchOf(bay, held);
+			return it === null ? [] : stretchReadings(it, subject);
 		}
 		case "track-end": {
 			const end = held.index === 0 ? bay.track.start : bay.track.end;
@@ -68,25 +64,27 @@ export function heldReadings(held: Selection, before: Bay | null, subject: Subje
 }
 
 /** Away from the room, on screen, where something is held; any length. */
-export function heldOut({ kind, index, wall }: Selection, { walls, bay, plan }: Subject): ScreenPoint {
-	const on = (it: number | undefined) => (it === undefined ? undefined : walls[it]?.chord);
+export function heldOut(held: Selection, subject: Subject): ScreenPoint {
+	const { kind, index } = held;
+	const { walls } = subject;
 	const beside =
 		kind === "corner" || kind === "bend"
 			? [walls[index - 1]?.along.at(-1), walls[index]?.along[0]]
-			: kind === "opening"
-				? [on(bay.openings[index]?.wall)]
-				: kind === "obstacle"
-					? [on(bay.obstacles[index]?.wall)]
-					: kind === "bracket"
-						? [on(plan.brackets[index]?.wall)]
-						: kind === "joint"
-							? [on(plan.joints[index]?.wall)]
-							: kind === "track-end"
-								? [on(index === 0 ? (bay.track.start?.wall ?? 0) : (bay.track.end?.wall ?? walls.length - 1))]
-								: [on(wall ?? index)];
+			: [walls[wallOf(held, subject)]?.chord];
 	const ux = beside.reduce((sum, it) => sum + (it?.ux ?? 0), 0);
 	const uy = beside.reduce((sum, it) => sum + (it?.uy ?? 0), 0);
 	return { left: -uy, top: -ux };
+}
+
+/** The wall that something stands on; −1 for what is not there. */
+function wallOf(held: Selection, { walls, bay, plan }: Subject): number {
+	const { kind, index } = held;
+	if (kind === "bracket") return plan.brackets[index]?.wall ?? -1;
+	if (kind === "joint") return plan.joints[index]?.wall ?? -1;
+	if (kind === "track-end")
+		return index === 0 ? (bay.track.start?.wall ?? 0) : (bay.track.end?.wall ?? walls.length - 1);
+	if (kind === "wall" || kind === "bow") return index;
+	return stretchOf(bay, held)?.wall ?? -1;
 }
 
 function runs(at: readonly number[], { walls, corners, unit }: Subject): Reading[] {
@@ -107,10 +105,7 @@ function placeReadings({ wall, at }: { readonly wall: number; readonly at: numbe
 	];
 }
 
-function stretchReadings(
-	{ wall, from, to }: { readonly wall: number; readonly from: number; readonly to: number },
-	{ walls, corners, unit }: Subject,
-): Reading[] {
+function stretchReadings({ wall, from, to }: Stretch, { walls, corners, unit }: Subject): Reading[] {
 	const count = corners.length - 1;
 	const length = walls[wall]?.length ?? 0;
 	return [
@@ -146,11 +141,7 @@ function anglesAt(at: readonly number[], { walls }: Subject, name: (corner: numb
 }
 
 /** How far a wall has gone away from the room since, square to itself, mm. */
-function wayOut(before: Bay, after: Bay, wall: number): number {
-	const [from, to] = [before.corners[wall], before.corners[wall + 1]];
-	const now = after.corners[wall];
-	if (!from || !to || !now) return 0;
-	const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-	if (length === 0) return 0;
-	return ((now[1] - from[1]) * (to[0] - from[0]) - (now[0] - from[0]) * (to[1] - from[1])) / length;
+function movedOut(before: Bay, after: Bay, wall: number): number {
+	const [from, to] = [before.corners[wall], after.corners[wall]];
+	return from && to ? wayOut(before, wall, to[0] - from[0], to[1] - from[1]) : 0;
 }

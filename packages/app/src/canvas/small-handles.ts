@@ -1,4 +1,4 @@
-import { isPulled, type ScreenPoint, type Selection, type Target, toScreen } from "@baywright/editor";
+import { isPulled, type ScreenPoint, type Selection, stretchOf, type Target, toScreen } from "@baywright/editor";
 import { pointAt } from "@baywright/geometry";
 import type { Scene } from "./scene.ts";
 import { halfTrack, madeBends } from "./track-shape.ts";
@@ -57,19 +57,10 @@ export function bendHandles({ plan, bay, view }: Scene): SmallHandle[] {
 /** Knobs at both ends of the opening, obstacle or stretch without holes that is chosen. */
 export function stretchHandles({ bay, walls, view }: Scene, chosen: Selection | null): SmallHandle[] {
 	if (chosen === null) return [];
-	const { kind, index, wall: on = 0 } = chosen;
-	const noDrill = kind === "no-drill" ? bay.walls[on]?.noDrill[index] : undefined;
-	const it =
-		kind === "opening"
-			? bay.openings[index]
-			: kind === "obstacle"
-				? bay.obstacles[index]
-				: noDrill === undefined
-					? undefined
-					: { wall: on, from: noDrill[0], to: noDrill[1] };
-	const shape = it === undefined ? null : walls[it.wall];
+	const it = stretchOf(bay, chosen);
+	const shape = it && walls[it.wall];
 	if (!it || !shape) return [];
-	const out = kind === "opening" ? DRAWN_THICKNESS / 2 : 0;
+	const out = chosen.kind === "opening" ? DRAWN_THICKNESS / 2 : 0;
 	return (["left", "right"] as const).map((part) => {
 		const { at, ux, uy } = onFace(shape, part === "left" ? it.from : it.to);
 		return {

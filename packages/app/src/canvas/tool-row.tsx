@@ -1,4 +1,4 @@
-import type { ToolName } from "@baywright/editor";
+import { KIND_NAMES, type ToolName } from "@baywright/editor";
 import type { Obstacle } from "@baywright/setout";
 import { useId } from "react";
 import { toolbox, useToolbox } from "../desk/toolbox.ts";
@@ -43,18 +43,7 @@ const TOOLS: readonly (readonly [ToolName, word: string, does: string])[] = [
 	["tape", "Tape", "Measure from anything to anything"],
 ];
 
-const KINDS: readonly (readonly [Obstacle["kind"], string])[] = [
-	["switch", "switch"],
-	["socket", "socket"],
-	["radiator", "radiator"],
-	["handle", "handle"],
-	["pipe", "pipe"],
-	["vent", "vent"],
-	["sensor", "sensor"],
-	["lintel", "lintel"],
-	["sealed-unit", "sealed unit"],
-	["other", "other"],
-];
+const KINDS = Object.entries(KIND_NAMES) as [Obstacle["kind"], string][];
 
 function ObstacleKind() {
 	const kind = useToolbox((state) => state.obstacle);

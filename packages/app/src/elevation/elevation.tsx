@@ -1,8 +1,10 @@
 import type Konva from "konva/lib/Core.js";
 import { type RefObject, useId, useLayoutEffect, useRef, useState } from "react";
 import { EaselStage } from "../canvas/easel-stage.tsx";
+import { ZoomButtons } from "../canvas/zoom-buttons.tsx";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, usePlan } from "../desk/on-table.ts";
+import { HEAD_UNITS, HeadChoice } from "../strip/head-choice.tsx";
 import { createElevationBoard, type ElevationBoard } from "./board.ts";
 import { ELEVATION_LAYERS } from "./layers.ts";
 import type { CurtainState } from "./scene.ts";
@@ -16,8 +18,6 @@ const CURTAINS: readonly (readonly [CurtainState, string])[] = [
 	["closed", "closed"],
 ];
 
-const UNITS = { mm: "mm", cm: "cm", in: "inches" } as const;
-
 /** The walls unrolled side by side as seen from the room, with every height. */
 export function Elevation() {
 	const [curtains, setCurtains] = useState<CurtainState>("open");
@@ -28,9 +28,8 @@ export function Elevation() {
 	const canvas = useRef<HTMLDivElement>(null);
 	const stage = useRef<Konva.Stage>(null);
 	const title = useId();
-	const group = useId();
 	const help = useId();
-	const unit = useDesk((state) => UNITS[state.shown.display.length]);
+	const unit = useDesk((state) => HEAD_UNITS[state.shown.display.length]);
 	const hangs = useBay((bay) => bay.track.draw !== "none" || bay.curtains.length > 0);
 	const stands = usePlan((plan) => plan.chain !== null);
 	useElevationBoard(board, frame, canvas, stage, setWhole, setSaid);
@@ -51,43 +50,25 @@ export function Elevation() {
 				</h2>
 				<div className="strip-tools">
 					{hangs ? (
-						<fieldset className="strip-ends" aria-label="Curtains">
-							<span className="strip-word" aria-hidden="true">
-								Curtains
-							</span>
-							{CURTAINS.map(([state, words]) => (
-								<label key={state} className="strip-end">
-									<input
-										type="radio"
-										name={group}
-										value={state}
-										checked={curtains === state}
-										onChange={() => choose(state)}
-									/>
-									{words}
-								</label>
-							))}
-						</fieldset>
+						<HeadChoice
+							label="Curtains"
+							before={
+								<span className="strip-word" aria-hidden="true">
+									Curtains
+								</span>
+							}
+							options={CURTAINS}
+							value={curtains}
+							choose={choose}
+						/>
 					) : null}
-					<button
-						type="button"
-						className="plan-button"
-						aria-label="Zoom the elevation out"
-						onClick={() => board.current?.zoom(1 / BUTTON_ZOOM)}
-					>
-						−
-					</button>
-					<button
-						type="button"
-						className="plan-button"
-						aria-label="Zoom the elevation in"
-						onClick={() => board.current?.zoom(BUTTON_ZOOM)}
-					>
-						+
-					</button>
-					<button type="button" className="plan-button" disabled={whole} onClick={() => board.current?.fit()}>
-						Fit
-					</button>
+					<ZoomButtons
+						what="the elevation"
+						whole={whole}
+						step={BUTTON_ZOOM}
+						zoom={(factor) => board.current?.zoom(factor)}
+						fit={() => board.current?.fit()}
+					/>
 				</div>
 			</div>
 			<div

@@ -32,7 +32,6 @@ export interface StripPlace {
 	/** Carries the drawing and gives it its size. */
 	readonly canvas: HTMLDivElement;
 	readonly stage: Konva.Stage;
-	scrolls(): boolean;
 	/** Whether all of the strip shows, how many readings wait for more room, and the piece shown alone (null: all are). */
 	shows(whole: boolean, left: number, alone: number | null): void;
 }
@@ -51,10 +50,7 @@ const OUT_OF_SIGHT = 40;
 const ALL_BUT = 1.001;
 
 /** The strip on screen, outside React. */
-export function createStripBoard(
-	store: StoreApi<Desk>,
-	{ frame, canvas, stage, scrolls, shows }: StripPlace,
-): StripBoard {
+export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, stage, shows }: StripPlace): StripBoard {
 	const desk = store.getState;
 	const { measure, forget } = createMeasure(
 		document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D,
@@ -228,7 +224,7 @@ export function createStripBoard(
 		},
 		{ signal: life.signal },
 	);
-	const gestures = readGestures(frame, host, scrolls);
+	const gestures = readGestures(frame, host, () => false);
 	const sized = new ResizeObserver(resize);
 	sized.observe(canvas);
 	const stopStore = store.subscribe(changed);

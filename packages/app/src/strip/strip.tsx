@@ -1,21 +1,18 @@
 import type Konva from "konva/lib/Core.js";
 import { type RefObject, useId, useLayoutEffect, useRef, useState } from "react";
 import { EaselStage } from "../canvas/easel-stage.tsx";
+import { ZoomButtons } from "../canvas/zoom-buttons.tsx";
 import { desk, useDesk } from "../desk/desk.ts";
 import { createStripBoard, STRIP_LAYERS, type StripBoard } from "./board.ts";
 import type { ReadFrom } from "./figures.ts";
+import { HEAD_UNITS, HeadChoice } from "./head-choice.tsx";
 import "./strip.css";
-
-/** Screens so narrow that the strip stands in a page that scrolls under one finger. */
-const SCROLLING_PAGE = "(max-width: 719px)";
 
 const ENDS: readonly (readonly [ReadFrom, string])[] = [
 	["left", "left end"],
 	["right", "right end"],
 	["both", "both"],
 ];
-
-const UNITS = { mm: "mm", cm: "cm", in: "inches" } as const;
 
 const BUTTON_ZOOM = 1.6;
 
@@ -28,8 +25,7 @@ export function Strip() {
 	const canvas = useRef<HTMLDivElement>(null);
 	const stage = useRef<Konva.Stage>(null);
 	const title = useId();
-	const group = useId();
-	const unit = useDesk((state) => UNITS[state.shown.display.length]);
+	const unit = useDesk((state) => HEAD_UNITS[state.shown.display.length]);
 	const pieces = useDesk((state) => state.plans[state.bay]?.pieces.length ?? 0);
 	const isEmpty = useDesk(({ shown, bay }) => (shown.bays[bay]?.walls.length ?? 0) === 0);
 	const name = useDesk((state) => (shown.alone === null ? "" : state.plans[state.bay]?.pieces[shown.alone]?.name));
@@ -55,36 +51,17 @@ export function Strip() {
 				<div className="strip-tools">
 					{shown.alone === null ? null : <Turn alone={shown.alone} pieces={pieces} />}
 					<div className="strip-zoom">
-						<button
-							type="button"
-							className="plan-button"
-							aria-label="Zoom the strip out"
-							disabled={shown.whole}
-							onClick={() => board.current?.zoom(1 / BUTTON_ZOOM)}
-						>
-							−
-						</button>
-						<button
-							type="button"
-							className="plan-button"
-							aria-label="Zoom the strip in"
-							disabled={pieces === 0}
-							onClick={() => board.current?.zoom(BUTTON_ZOOM)}
-						>
-							+
-						</button>
-						<button type="button" className="plan-button" disabled={shown.whole} onClick={() => board.current?.fit()}>
-							Fit
-						</button>
+						<ZoomButtons
+							what="the strip"
+							whole={shown.whole}
+							outDisabled={shown.whole}
+							inDisabled={pieces === 0}
+							step={BUTTON_ZOOM}
+							zoom={(factor) => board.current?.zoom(factor)}
+							fit={() => board.current?.fit()}
+						/>
 					</div>
-					<fieldset className="strip-ends" aria-label="Read from">
-						{ENDS.map(([end, words]) => (
-							<label key={end} className="strip-end">
-								<input type="radio" name={group} value={end} checked={from === end} onChange={() => choose(end)} />
-								{words}
-							</label>
-						))}
-					</fieldset>
+					<HeadChoice label="Read from" options={ENDS} value={from} choose={choose} />
 				</div>
 			</div>
 			<div
@@ -157,19 +134,11 @@ function useStripBoard(
 ): void {
 	// A layout effect: it comes after the stage is made and is undone before the stage goes.
 	useLayoutEffect(() => {
-		const element = frame.current;
-		if (!element || !canvas.current || !stage.current) return;
-		const page = matchMedia(SCROLLING_PAGE);
-		const readPage = () => {
-			element.dataset.scrolls = String(page.matches);
-		};
-		readPage();
-		page.addEventListener("change", readPage);
+		if (!frame.current || !canvas.current || !stage.current) return;
 		const made = createStripBoard(desk, {
-			frame: element,
+			frame: frame.current,
 			canvas: canvas.current,
 			stage: stage.current,
-			scrolls: () => page.matches,
 			shows: (whole, left, alone) =>
 				setShown((before) =>
 					before.whole === whole && before.left === left && before.alone === alone ? before : { whole, left, alone },
@@ -177,7 +146,6 @@ function useStripBoard(
 		});
 		board.current = made;
 		return () => {
-			page.removeEventListener("change", readPage);
 			board.current = null;
 			made.destroy();
 		};

@@ -1,4 +1,5 @@
 import type { Bay, Obstacle, Opening } from "@baywright/setout";
+import type { Selection } from "../selection.ts";
 import { faceLength, facesOf } from "./faces.ts";
 import { changeAt, kept, withoutAt } from "./on-bay.ts";
 
@@ -10,6 +11,14 @@ export interface Stretch {
 	readonly wall: number;
 	readonly from: number;
 	readonly to: number;
+}
+
+/** Where a chosen opening, obstacle or stretch without holes lies; null for anything else and for what is not there. */
+export function stretchOf(bay: Bay, { kind, index, wall = 0 }: Selection): Stretch | null {
+	if (kind === "opening") return bay.openings[index] ?? null;
+	if (kind === "obstacle") return bay.obstacles[index] ?? null;
+	const noDrill = kind === "no-drill" ? bay.walls[wall]?.noDrill[index] : undefined;
+	return noDrill === undefined ? null : { wall, from: noDrill[0], to: noDrill[1] };
 }
 
 /** Which part of a stretch is moved: all of it, or one of its ends. */

@@ -2,14 +2,14 @@ import { type Point, pointAt, pointOffFace } from "@baywright/geometry";
 import type { Bay, BayPlan } from "@baywright/setout";
 import { facesOf } from "../edits/faces.ts";
 import { jointPlaces } from "../edits/on-track.ts";
+import { stretchOf } from "../edits/on-walls.ts";
 import type { Target } from "../selection.ts";
 
 /** The place of a thing that goes where it is moved, mm in the plan; null for what is not there. */
-export function anchorOf({ kind, index, wall = 0, part }: Target, bay: Bay, plan: BayPlan): Point | null {
+export function anchorOf(target: Target, bay: Bay, plan: BayPlan): Point | null {
+	const { kind, index, part } = target;
 	const chain = plan.chain ?? facesOf(bay);
 	const onFace = (on: number, at: number) => (chain?.walls[on] ? pointOffFace(chain, on, at, 0) : null);
-	const inStretch = (on: number, from: number, to: number) =>
-		onFace(on, part === "left" ? from : part === "right" ? to : (from + to) / 2);
 	switch (kind) {
 		case "corner": {
 			const at = bay.corners[index];
@@ -19,13 +19,10 @@ export function anchorOf({ kind, index, wall = 0, part }: Target, bay: Bay, plan
 		case "bow":
 			return onFace(index, (chain?.walls[index]?.faceLength ?? 0) / 2);
 		case "opening":
-		case "obstacle": {
-			const it = kind === "opening" ? bay.openings[index] : bay.obstacles[index];
-			return it === undefined ? null : inStretch(it.wall, it.from, it.to);
-		}
+		case "obstacle":
 		case "no-drill": {
-			const [from, to] = bay.walls[wall]?.noDrill[index] ?? [];
-			return from === undefined || to === undefined ? null : inStretch(wall, from, to);
+			const it = stretchOf(bay, target);
+			return it && onFace(it.wall, part === "left" ? it.from : part === "right" ? it.to : (it.from + it.to) / 2);
 		}
 		case "track-end": {
 			const { start, end } = bay.track;

@@ -2,7 +2,17 @@ import { footOnFace, headingOfFace, pointOffFace, type WallChain } from "@baywri
 import { type Bay, wallName } from "@baywright/setout";
 import { faceLength, facesOf, nearestOnWalls } from "../edits/faces.ts";
 import { onBay } from "../edits/on-bay.ts";
-import { onto, type Part, type Stretch, setNoDrill, setObstacle, setOpening, slide, tidy } from "../edits/on-walls.ts";
+import {
+	onto,
+	type Part,
+	type Stretch,
+	setNoDrill,
+	setObstacle,
+	setOpening,
+	slide,
+	stretchOf,
+	tidy,
+} from "../edits/on-walls.ts";
 import type { Target } from "../selection.ts";
 import { type SnapAlong, snapAlong, stopsOn } from "../snap/along.ts";
 import { type Locus, line } from "../snap/locus.ts";
@@ -11,7 +21,6 @@ import type { Grip, Held } from "./grip.ts";
 /** An opening slides along its wall, or on to another that it is taken to; either end can be pulled. */
 export const openingGrip: Grip = stretchGrip({
 	name: "opening",
-	of: (bay, { index }) => bay.openings[index],
 	put: (bay, { index }, stretch) => setOpening(bay, index, stretch),
 	besides: ({ index }) => index,
 	roams: true,
@@ -19,7 +28,6 @@ export const openingGrip: Grip = stretchGrip({
 
 export const obstacleGrip: Grip = stretchGrip({
 	name: "obstacle",
-	of: (bay, { index }) => bay.obstacles[index],
 	put: (bay, { index }, stretch) => setObstacle(bay, index, stretch),
 	besides: () => null,
 	roams: true,
@@ -28,10 +36,6 @@ export const obstacleGrip: Grip = stretchGrip({
 /** A stretch that takes no hole stays on its wall. */
 export const noDrillGrip: Grip = stretchGrip({
 	name: "stretch without holes",
-	of: (bay, { index, wall = 0 }) => {
-		const [from, to] = bay.walls[wall]?.noDrill[index] ?? [];
-		return from === undefined || to === undefined ? undefined : { wall, from, to };
-	},
 	put: (bay, { index, wall = 0 }, { from, to }) => setNoDrill(bay, wall, index, from, to),
 	besides: () => null,
 	roams: false,
@@ -39,7 +43,6 @@ export const noDrillGrip: Grip = stretchGrip({
 
 interface StretchKind {
 	readonly name: string;
-	of(bay: Bay, target: Target): Stretch | undefined;
 	put(bay: Bay, target: Target, stretch: Stretch): Bay;
 	/** The opening whose own edges do not draw it. */
 	besides(target: Target): number | null;
@@ -47,13 +50,13 @@ interface StretchKind {
 	readonly roams: boolean;
 }
 
-function stretchGrip({ name, of, put, besides, roams }: StretchKind): Grip {
+function stretchGrip({ name, put, besides, roams }: StretchKind): Grip {
 	return {
 		move({ target, job, bay, from }, to, reach) {
 			const before = job.bays[bay] as Bay;
 			const chain = facesOf(before);
-			const old = of(before, target);
-			if (chain === null || old === undefined) return { job, guides: [] };
+			const old = stretchOf(before, target);
+			if (chain === null || old === null) return { job, guides: [] };
 			const part = target.part ?? "whole";
 			const start = roams && part === "whole" ? takenTo(before, chain, old, from, to) : old;
 			const length = faceLength(chain, start.wall);
@@ -63,7 +66,7 @@ function stretchGrip({ name, of, put, besides, roams }: StretchKind): Grip {
 			const next = tidy(slide(moved, part, drawn.by, length), length);
 			return { job: onBay(job, bay, (it) => put(it, target, next)), guides: guidesAt(chain, moved.wall, drawn) };
 		},
-		label: (held) => labelOf(held, name, of),
+		label: (held) => labelOf(held, name),
 	};
 }
 
@@ -89,9 +92,9 @@ export function guidesAt(chain: WallChain, wall: number, { stop }: SnapAlong): r
 	return [line(pointOffFace(chain, wall, stop.at, 0), headingOfFace(chain, wall, stop.at) + Math.PI / 2, stop.why)];
 }
 
-function labelOf({ target, job, bay }: Held, name: string, of: StretchKind["of"]): string {
+function labelOf({ target, job, bay }: Held, name: string): string {
 	const it = job.bays[bay] as Bay;
-	const wall = of(it, target)?.wall ?? 0;
+	const wall = stretchOf(it, target)?.wall ?? 0;
 	const did = target.part === undefined || target.part === "whole" ? "move" : "widen";
 	return `${did} the ${name} in the ${wallName(wall, it.corners.length - 1)}`;
 }

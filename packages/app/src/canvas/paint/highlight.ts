@@ -1,4 +1,4 @@
-import { type Selection, sameThing } from "@baywright/editor";
+import { type Selection, sameThing, stretchOf } from "@baywright/editor";
 import type { Painter } from "../scene.ts";
 import { barWidth, halfTrack, madeBends, partOf } from "../track-shape.ts";
 import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
@@ -19,7 +19,8 @@ export const paintHighlight: Painter<Handled> = (pen, scene) => {
 	if (selection !== null) paintOne(pen, scene, selection, "chosen");
 };
 
-function paintOne(pen: Pen, scene: Handled, { kind, index, wall }: Selection, state: "hovered" | "chosen"): void {
+function paintOne(pen: Pen, scene: Handled, thing: Selection, state: "hovered" | "chosen"): void {
+	const { kind, index } = thing;
 	const { plan, view, palette, walls } = scene;
 	pen.save();
 	pen.strokeStyle = palette.track;
@@ -33,7 +34,7 @@ function paintOne(pen: Pen, scene: Handled, { kind, index, wall }: Selection, st
 		if (shape) traceFace(pen, scene, shape);
 	} else if (kind === "opening" || kind === "obstacle" || kind === "no-drill") {
 		pen.lineWidth = HALO + 1;
-		traceOnWall(pen, scene, kind, index, wall ?? 0);
+		traceOnWall(pen, scene, thing);
 	} else if (kind === "bracket") {
 		pen.lineWidth = barWidth(plan, view) + 2 * HALO;
 		traceBracket(pen, scene, index);
@@ -53,26 +54,19 @@ function paintOne(pen: Pen, scene: Handled, { kind, index, wall }: Selection, st
 }
 
 /** The outline of what stands in, on or at a wall. */
-function traceOnWall(
-	pen: Pen,
-	{ bay, walls, view }: Handled,
-	kind: "opening" | "obstacle" | "no-drill",
-	index: number,
-	on: number,
-): void {
-	const noDrill = bay.walls[on]?.noDrill[index];
-	const it =
-		kind === "no-drill"
-			? noDrill && { wall: on, from: noDrill[0], to: noDrill[1] }
-			: kind === "opening"
-				? bay.openings[index]
-				: bay.obstacles[index];
+function traceOnWall(pen: Pen, { bay, walls, view }: Handled, thing: Selection): void {
+	const it = stretchOf(bay, thing);
 	const shape = it && walls[it.wall];
 	if (!it || !shape) return;
-	const depth = kind === "obstacle" ? -Math.max(bay.obstacles[index]?.depth ?? 0, 5 / view.scale) : DRAWN_THICKNESS;
 	const left = Math.max(0, it.from);
 	const right = Math.min(shape.length, it.to);
-	if (right > left) outline(pen, view, wallBand(shape, left, right, 0, kind === "no-drill" ? 14 / view.scale : depth));
+	if (right > left) outline(pen, view, wallBand(shape, left, right, 0, depthOf(bay, thing, view.scale)));
+}
+
+/** mm outside the face to which it is outlined; an obstacle stands into the room. */
+function depthOf(bay: Handled["bay"], { kind, index }: Selection, scale: number): number {
+	if (kind === "obstacle") return -Math.max(bay.obstacles[index]?.depth ?? 0, 5 / scale);
+	return kind === "no-drill" ? 14 / scale : DRAWN_THICKNESS;
 }
 
 /** A piece's stretch of the centre line. */
