@@ -92,8 +92,10 @@ describe("settle", () => {
 	});
 
 	test("its own help and its options", async () => {
-		expect((await baywrightHere(["settle", "--help"])).out).toContain("baywright settle JOB… [--json]");
-		expect(await baywrightHere(["settle", "--bay", "x"])).toMatchObject({ status: 1, out: "" });
+		expect((await baywrightHere(["settle", "--help"])).out).toContain(
+			"baywright settle JOB… [--readings FILE.csv] [--bay ID] [--json]",
+		);
+		expect(await baywrightHere(["settle", "--corner", "x"])).toMatchObject({ status: 1, out: "" });
 		expect((await baywrightHere(["settle"])).lines).toEqual([
 			"baywright: job: found nothing, allowed job files, folders, or - for standard input",
 		]);

@@ -5,7 +5,7 @@ import { section } from "./section.ts";
 
 /** What the curtains take up when open, and the glass that they leave clear. */
 export function curtainsText(plan: BayPlan, lengths: Lengths): string[] {
-	return [...stackText(plan, lengths), ...glassText(plan, lengths)];
+	return [...stackText(plan, lengths), ...makingText(plan, lengths), ...glassText(plan, lengths)];
 }
 
 function stackText({ stackBack }: BayPlan, { figure }: Lengths): string[] {
@@ -15,6 +15,24 @@ function stackText({ stackBack }: BayPlan, { figure }: Lengths): string[] {
 		"Stack-back, along the track from its finished left end",
 		table([words("side"), figures("from"), figures("to"), figures("takes up")], rows),
 	);
+}
+
+/** What the workroom makes; nothing while the job says nothing of curtains. */
+function makingText({ curtains }: BayPlan, { figure }: Lengths): string[] {
+	const given = curtains.filter(({ curtain }) => curtain !== null);
+	if (given.length === 0) return [];
+	const rows = given.map(({ side, finishedWidth, flatWidth, gliders, cutting, mass }) => [
+		side,
+		figure(finishedWidth),
+		figure(flatWidth),
+		String(gliders),
+		cutting === null ? "–" : String(cutting.widths),
+		cutting === null || cutting.cutDrop === null ? "–" : figure(cutting.cutDrop),
+		cutting === null || cutting.metres === null ? "–" : `${cutting.metres.toFixed(2)} m`,
+		mass === null ? "–" : `${mass.toFixed(1)} kg`,
+	]);
+	const heads = ["finished", "flat", "gliders", "widths", "cut drop", "cloth", "mass"].map((head) => figures(head));
+	return section("Curtains, by the side that they are drawn to", table([words("side"), ...heads], rows));
 }
 
 function glassText({ glass }: BayPlan, { fine, figure }: Lengths): string[] {

@@ -3,12 +3,15 @@ import {
 	type BayPlan,
 	bendName,
 	bentAt,
+	cutAnswer,
+	formatLength,
 	type Mark,
 	type MarkKind,
 	type Piece,
 	wallName,
 } from "@baywright/setout";
 import { figures, table, words } from "../text/table.ts";
+import { wrap } from "../text/wrap.ts";
 import type { Lengths } from "./lengths.ts";
 import { section } from "./section.ts";
 
@@ -17,14 +20,23 @@ export function piecesText(plan: BayPlan, lengths: Lengths): string[] {
 	return plan.pieces.flatMap((piece) => pieceText(piece, plan, lengths));
 }
 
-function pieceText(piece: Piece, plan: BayPlan, { fine, figure }: Lengths): string[] {
+function pieceText(piece: Piece, plan: BayPlan, { fine, figure, unit }: Lengths): string[] {
 	const rows = piece.marks.map((mark) => [markName(mark, plan, figure), figure(mark.fromLeft), figure(mark.fromRight)]);
 	return section(`Piece ${piece.name}: CUT ${fine(piece.cutLength)}   ${uncertainty(piece, fine)}`, [
 		`  Finished length ${fine(piece.finishedLength)}${takeUp(piece, fine)}`,
+		...cutAlready(piece, plan, unit),
 		"  Marks on the strip, taped from this piece's own cut ends",
 		...table([words("mark"), figures("from left\ncut end"), figures("from right\ncut end")], rows),
 	]);
 }
+
+/** What becomes of a piece that is cut already. */
+const cutAlready = ({ name }: Piece, { fitted }: BayPlan, unit: Lengths["unit"]): string[] =>
+	(fitted?.cut ?? [])
+		.filter(({ piece }) => piece === name)
+		.flatMap((cut) =>
+			wrap(`Cut to ${formatLength(cut.cut, unit, { unit: true })}: ${cutAnswer(cut, unit)}`, { indent: "  " }),
+		);
 
 const uncertainty = ({ sd }: Piece, fine: Lengths["fine"]): string =>
 	sd === null ? "± not known until the bay is taped" : `± ${fine(AT_95 * sd)} (95 %)`;
