@@ -70,6 +70,13 @@ export const jobCommands: readonly Command[] = [
 		can: always,
 		run: show("corner-card"),
 	},
+	{
+		id: "simulate",
+		words: "How often would it fit?",
+		also: "simulate first fit rate sure measuring errors",
+		can: onDesk,
+		run: show("simulate"),
+	},
 	{ id: "systems", words: "Track systems", also: "change compare", can: onDesk, run: show("systems") },
 ];
 
@@ -141,7 +148,7 @@ function unitCommand(unit: LengthUnit): Command {
 	};
 }
 
-type Plain = "new-bay" | "bays" | "examples" | "systems" | "findings-help" | "keys" | "corner-card";
+type Plain = "new-bay" | "bays" | "examples" | "systems" | "findings-help" | "keys" | "corner-card" | "simulate";
 
 function show(kind: Plain): (now: Now) => void {
 	return () => screen.getState().show(kind === "corner-card" ? { kind, corner: null } : { kind });

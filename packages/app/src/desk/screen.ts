@@ -18,6 +18,7 @@ export type Sheet =
 	| { readonly kind: "systems" }
 	| { readonly kind: "job" }
 	| { readonly kind: "findings-help" }
+	| { readonly kind: "simulate" }
 	| { readonly kind: "corner-card"; readonly corner: number | null }
 	| { readonly kind: "problems"; readonly file: string; readonly lines: readonly string[] };
 

@@ -11,6 +11,7 @@ const CommandList = lazy(async () => ({ default: (await import("../commands/comm
 const KeysSheet = lazy(async () => ({ default: (await import("../commands/keys-sheet.tsx")).KeysSheet }));
 const Opening = lazy(async () => ({ default: (await import("../examples/opening.tsx")).Opening }));
 const CornerCard = lazy(async () => ({ default: (await import("../panels/corner-card/corner-card.tsx")).CornerCard }));
+const SimulateSheet = lazy(async () => ({ default: (await import("../simulate/simulate-sheet.tsx")).SimulateSheet }));
 
 /** What stands open over the desk, one at a time. */
 export function Sheets() {
@@ -29,6 +30,7 @@ export function Sheets() {
 					{sheet.kind === "systems" ? <SystemsSheet /> : null}
 					{sheet.kind === "job" ? <JobSheet /> : null}
 					{sheet.kind === "findings-help" ? <FindingsHelp /> : null}
+					{sheet.kind === "simulate" ? <SimulateSheet /> : null}
 					{sheet.kind === "problems" ? <Problems lines={sheet.lines} /> : null}
 				</Suspense>
 			</Sheet>
@@ -46,6 +48,7 @@ const WIDE: readonly Open["kind"][] = [
 	"corner-card",
 	"systems",
 	"findings-help",
+	"simulate",
 ];
 
 function titleOf(sheet: Open): string {
@@ -62,6 +65,7 @@ const TITLES: Readonly<Record<Exclude<Open["kind"], "problems">, string>> = {
 	systems: "Track systems",
 	job: "Job",
 	"findings-help": "What the plan may tell",
+	simulate: "How often would it fit?",
 };
 
 function Problems({ lines }: { readonly lines: readonly string[] }) {

@@ -46,6 +46,8 @@ export interface StrategyResult {
 export interface SimulationProgress {
 	readonly done: number;
 	readonly count: number;
+	/** How the bays measured until now came out; reckoned when it is asked for. */
+	readonly soFar: () => readonly StrategyResult[];
 }
 
 export interface SimulationOrder {
@@ -79,8 +81,9 @@ function* simulated(
 	next: (roll: () => number) => TrialBay,
 ): SimulationRun {
 	const tallies = new Map<StrategyName, Tally>();
+	const soFar = () => [...tallies].map(([name, tally]) => resultOf(name, tally));
 	for (let done = 0; done < count; done++) {
-		yield { done, count };
+		yield { done, count, soFar };
 		const own = seedOf(seed, done);
 		const trial = next(dice(own));
 		STRATEGIES.forEach((name, i) => {
@@ -91,8 +94,8 @@ function* simulated(
 			tallies.set(name, tally);
 		});
 	}
-	yield { done: count, count };
-	return { count, seed, errors, strategies: [...tallies].map(([name, tally]) => resultOf(name, tally)) };
+	yield { done: count, count, soFar };
+	return { count, seed, errors, strategies: soFar() };
 }
 
 type Tally = { readonly walls: number; readonly readings: number; readonly worst: number }[];
