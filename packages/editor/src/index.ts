@@ -4,6 +4,7 @@ export { appendWall } from "./edits/append-wall.ts";
 export { addBay, canRemoveBay, duplicateBay, removeBay, renameBay, type WithBay } from "./edits/bays.ts";
 export type { ChainEnd } from "./edits/chain.ts";
 export { wallLength } from "./edits/faces.ts";
+export { setCut, setSpan, spanAcross } from "./edits/fitted.ts";
 export { insertCorner, LEAST_WALL } from "./edits/insert-corner.ts";
 export { levelWall } from "./edits/level.ts";
 export { onBay } from "./edits/on-bay.ts";
@@ -35,6 +36,7 @@ export {
 	stretchOf,
 	USUAL_WINDOW,
 } from "./edits/on-walls.ts";
+export { loosened, takenAgain, withoutReading, withReading } from "./edits/readings.ts";
 export { type Removal, removeThing } from "./edits/remove.ts";
 export { canRemoveCorner, removeCorner } from "./edits/remove-corner.ts";
 export { retaped, type Typed } from "./edits/retape.ts";

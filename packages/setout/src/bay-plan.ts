@@ -1,6 +1,8 @@
 import type { Point, Radians, TrackPath, WallChain } from "@baywright/geometry";
 import type { ErrorEllipse } from "@baywright/survey";
 import type { Finding } from "./finding/finding.ts";
+import type { AsFitted } from "./fitted/as-fitted.ts";
+import type { Heading } from "./library/heading.ts";
 import type { TrackSystem } from "./library/system.ts";
 import type { WantedReading } from "./survey/next-readings.ts";
 import type { BaySurvey } from "./survey/settle.ts";
@@ -26,10 +28,14 @@ export interface BayPlan {
 	readonly joints: readonly Joint[];
 	readonly pieces: readonly Piece[];
 	readonly stock: StockPlan;
+	/** Left to right as they hang; none where nothing is drawn. */
+	readonly curtains: readonly CurtainSetOut[];
 	readonly stackBack: readonly StackBack[];
 	readonly glass: Glass;
 	/** What was taped says about the bay; null where nothing was. */
 	readonly survey: SurveyOfPlan | null;
+	/** What is fitted and cut already; null where nothing is entered. */
+	readonly fitted: AsFitted | null;
 	readonly findings: readonly Finding[];
 }
 
@@ -153,6 +159,59 @@ export interface StockPlan {
 	readonly waste: number;
 	/** False where the search was ended before it proved that nothing better exists. */
 	readonly exact: boolean;
+}
+
+/** One curtain as it hangs and as the workroom makes it. Stations and lengths mm along the centre line, masses kg. */
+export interface CurtainSetOut {
+	/** Its place in the bay's `curtains`; null where the job says nothing of curtains. */
+	readonly curtain: number | null;
+	/** The end of its stretch to which it is drawn back. */
+	readonly side: "left" | "right";
+	/** The stretch that it covers drawn; `from` is never over `to`. */
+	readonly from: number;
+	readonly to: number;
+	/** The stretch that it takes up drawn back, within `from` and `to`. */
+	readonly stack: Stretch;
+	/** What the stack would take up if it had the room; over the stretch where it does not fit. */
+	readonly stackWanted: number;
+	readonly heading: Heading;
+	readonly fullness: number;
+	/** Id of its cloth; null where none is chosen. */
+	readonly cloth: string | null;
+	/** Across the heading when it is made up: stretch, half an overlap where it meets another, returns, ease. */
+	readonly finishedWidth: number;
+	/** Cloth that hangs, without side turnings. */
+	readonly flatWidth: number;
+	/** Gliders, and so hooks. */
+	readonly gliders: number;
+	/** Front to back of a fold while it is drawn, and how much of that is behind the centre line. */
+	readonly foldDepth: number;
+	readonly behind: number;
+	/** Made up, with its lining; null where cloth, its mass or the drop is not known. */
+	readonly mass: number | null;
+	/** What to cut; null where no cloth is chosen. */
+	readonly cutting: Cutting | null;
+}
+
+/** Cloth of one curtain. Lengths mm; what needs the drop is null where it is not given. */
+export interface Cutting {
+	/** Widths of cloth, whole or in halves. */
+	readonly widths: number;
+	/** Of the roll to cut: a half width that another curtain's half completes counts once, at the first of the two. */
+	readonly lengths: number;
+	readonly finishedDrop: number | null;
+	/** Each length along the roll: drop and turnings, up to where the pattern begins anew. */
+	readonly cutDrop: number | null;
+	readonly metres: number | null;
+	/** null also where the cloth is unlined. */
+	readonly liningWidths: number | null;
+	readonly liningMetres: number | null;
+}
+
+/** Stations, mm. */
+export interface Stretch {
+	readonly from: number;
+	readonly to: number;
 }
 
 export interface StackBack {

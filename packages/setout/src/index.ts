@@ -1,3 +1,4 @@
+export { USUAL_SD } from "@baywright/survey";
 export type {
 	BayPlan,
 	BowSetOut,
@@ -5,7 +6,9 @@ export type {
 	BracketRole,
 	BridgedFacet,
 	CornerSetOut,
+	CurtainSetOut,
 	Cut,
+	Cutting,
 	Glass,
 	Joint,
 	Mark,
@@ -13,6 +16,7 @@ export type {
 	Piece,
 	StackBack,
 	StockPlan,
+	Stretch,
 	SurveyOfPlan,
 } from "./bay-plan.ts";
 export { type Bent, bentAt } from "./bent-at.ts";
@@ -24,6 +28,8 @@ export type { Finding, Place, Remedy, RemedyAction, Severity } from "./finding/f
 export { forJob } from "./finding/for-job.ts";
 export { bendName, cornerName, wallName } from "./finding/names.ts";
 export { type FindingSample, findingSamples, sampleJob } from "./finding/samples.ts";
+export type { AsFitted, CutPiece } from "./fitted/as-fitted.ts";
+export { cutAnswer } from "./fitted/describe-fitted.ts";
 export type { Bay, Obstacle, Opening, Wall } from "./job/bay-schema.ts";
 export { applyChange, type Operation } from "./job/change.ts";
 export type { Curtain, MakeUp } from "./job/curtain-schema.ts";
@@ -40,6 +46,7 @@ export type { Track, WallPlace } from "./job/track-schema.ts";
 export { builtInSystems } from "./library/built-in.ts";
 export { findSystem, type Library, libraryOf } from "./library/library.ts";
 export type { TrackSystem } from "./library/system.ts";
+export { bracketReactions } from "./loads/bracket-reactions.ts";
 export { type PlanEffort, planBay, planJob } from "./plan.ts";
 export { planJson } from "./plan-json.ts";
 export { type AsSettled, asSettled } from "./survey/as-settled.ts";
@@ -52,6 +59,7 @@ export {
 	suspectSentence,
 	withinText,
 } from "./survey/describe-survey.ts";
+export { type DimensionSureness, dimensionSureness } from "./survey/dimension-sureness.ts";
 export { AT_95, type MayChange } from "./survey/may-change.ts";
 export {
 	nextReading,

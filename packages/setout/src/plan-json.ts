@@ -33,10 +33,11 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 		stock: { buy: plan.stock.buy, cuts: plan.stock.cuts, waste: plan.stock.waste },
 		stackBack: plan.stackBack,
 		glass: { total: plan.glass.total, clearOpen: plan.glass.clearOpen },
-		curtains: [],
+		curtains: plan.curtains,
 		loads: [],
 		parts: [],
 		survey: surveyJson(plan.survey),
+		fitted: plan.fitted,
 		findings: plan.findings.map((finding) => {
 			const { severity, message, remedies } = describe(finding, { unit, walls });
 			const { at, from, ...where } = finding.where;

@@ -1,10 +1,14 @@
 import { type FittedTrack, LENGTH_SLACK } from "@baywright/geometry";
 import type { BayPlan } from "./bay-plan.ts";
+import { setOutCurtains } from "./curtains/set-out-curtains.ts";
 import { clearGlass, stackBack } from "./curtains/stack-back.ts";
 import { severityOf } from "./finding/codes.ts";
 import type { Finding } from "./finding/finding.ts";
 import { forJob } from "./finding/for-job.ts";
 import { keptForLater } from "./finding/kept-for-later.ts";
+import { placesTaken } from "./fitted/already-there.ts";
+import { asFitted, withCutsSure } from "./fitted/as-fitted.ts";
+import { fittedFindings, ofOwnPins } from "./fitted/fitted-findings.ts";
 import type { Bay } from "./job/bay-schema.ts";
 import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
@@ -62,6 +66,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 	const refused = { bay, chain, system, others, findings, trial };
 	return {
 		...plan,
+		fitted: withCutsSure(plan.fitted, plan.pieces),
 		findings: findings.map((finding) => {
 			const found = remediesFor(finding, refused);
 			return found.length === 0 ? finding : { ...finding, remedies: [...finding.remedies, ...found] };
@@ -99,9 +104,11 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 		joints: [],
 		pieces: [],
 		stock: NO_STOCK,
+		curtains: [],
 		stackBack: [],
 		glass: { total: bay.openings.reduce((sum, { from, to }) => sum + to - from, 0), clearOpen: 0, openings: [] },
 		survey,
+		fitted: null,
 		findings: gravestFirst([...findings, ...more, ...keptForLater(bay, library)]),
 	});
 	if (chain === null || faces.length + faults.length > 0) return refused();
@@ -111,15 +118,19 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 	const track = fit.value;
 	const room = bracketRoom(bay, system, track, height);
 	const { joints, findings: jointFindings } = placeJoints(bay, system, track, room);
-	const { brackets, findings: bracketFindings } = placeBrackets(bay, system, track, joints, room);
+	// What is on the wall already stays there, and the rest is placed round it.
+	const pinned = { ...bay, track: { ...bay.track, brackets: [...bay.track.brackets, ...placesTaken(bay)] } };
+	const { brackets, findings: bracketFindings } = placeBrackets(pinned, system, track, joints, room);
 	const pieces = cutPieces(track, system, joints, brackets);
 	const joinedAnew = () => {
 		const auto = { ...bay, track: { ...bay.track, joints: "auto" as const } };
 		return cutPieces(track, system, placeJoints(auto, system, track, room).joints, []);
 	};
 	const { stock, findings: stockFindings } = planStock(bay, system, pieces, effort.stockNodes, joinedAnew);
+	const fitted = asFitted(bay, system, track, brackets, pieces);
 	const bows = bowsOf(track);
-	const stacks = stackBack(bay, track.path.length);
+	const curtains = setOutCurtains(bay, library, system, track.path.length);
+	const stacks = stackBack(curtains);
 	return {
 		id: bay.id,
 		system,
@@ -134,9 +145,11 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 		joints,
 		pieces,
 		stock,
+		curtains,
 		stackBack: stacks,
 		glass: clearGlass(bay, track, stacks),
 		survey,
+		fitted,
 		findings: gravestFirst([
 			...findings,
 			...smootherFinding(bay, system, track),
@@ -147,7 +160,12 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 			...inTheWay(bay, system, track, height),
 			...stockFindings.map((finding) => whyNoJoint(finding, bay, system, track)),
 			...jointFindings,
-			...bracketFindings,
+			...ofOwnPins(bracketFindings, bay.track.brackets.length),
+			...fittedFindings(
+				bay,
+				fitted,
+				pieces.map(({ name }) => name),
+			),
 			...keptForLater(bay, library),
 		]),
 	};

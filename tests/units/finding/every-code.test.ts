@@ -142,6 +142,11 @@ const cases: Record<FindingCode, Case> = {
 			["diagonal", "diagonal", "diagonal"],
 		],
 	},
+	// Walls of 1500, 2500 and 1500, 40 off at two right angles (4 × 40 less), each bend 2·310 − 310·π/2 less, end hardware 2 × 100: 4873.9.
+	"cut-piece-too-long": { remedies: [], says: [["5600 mm", "560.0 cm", '220 1/2"']] },
+	"cut-piece-too-short": { remedies: ["move-end"], says: [["26 mm too short", "2.6 cm too short", '1" too short']] },
+	"piece-not-in-plan": { remedies: ["forget-cut"], says: [["1270 mm", "127.0 cm", '50"']] },
+	"bracket-off-projection": { remedies: [], says: [["38 mm to 51 mm", "3.8 cm to 5.1 cm", '1 1/2" to 2"']] },
 	"track-may-change": { remedies: [], says: [["does not fit", "does not fit", "does not fit"]] },
 	"radius-not-used": { remedies: ["release-radius"], says: [["254 mm", "25.4 cm", '10"']] },
 	"joint-off-track": { remedies: ["remove-joint"], says: [["254 mm", "25.4 cm", '10"']] },
@@ -188,7 +193,7 @@ const cases: Record<FindingCode, Case> = {
 	},
 	"smoothest-is-worse": { remedies: ["follow-walls"], says: [["one warning", "one warning", "one warning"]] },
 	"stock-not-proved-best": { remedies: [], says: [[" mm", " cm", '"']] },
-	"kept-for-later": { remedies: [], says: [["makeUp, ceiling", "makeUp, ceiling", "makeUp, ceiling"]] },
+	"kept-for-later": { remedies: [], says: [["ceiling, surface", "ceiling, surface", "ceiling, surface"]] },
 };
 
 function caseOf(code: FindingCode) {

@@ -54,7 +54,15 @@ export const fullJob = () => ({
 			curtains: [
 				{ from: null, to: null, cloth: null as string | null, heading: "pencil", fullness: 2, drop: null },
 			] as Record<string, unknown>[],
-			makeUp: { overlap: 100, returns: 0, ease: 0 },
+			makeUp: {
+				overlap: 100,
+				returns: 0,
+				ease: 0,
+				widths: "whole",
+				sideTurning: 60,
+				headingTurning: 80,
+				hemTurning: 200,
+			},
 			fitted: {
 				brackets: [{ wall: 1, planned: 400, at: 412, projection: null }],
 				spans: [{ from: { wall: 0, at: 700 }, to: { wall: 1, at: 350 }, value: 481 }],

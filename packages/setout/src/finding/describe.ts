@@ -1,3 +1,4 @@
+import { longText, shortText } from "../fitted/describe-fitted.ts";
 import { formatAngle, formatLength } from "../job/length-text.ts";
 import type { LengthUnit } from "../job/schema.ts";
 import { disagreementSentence, faultSentence, mayChangeSentence, taskSentence } from "../survey/describe-survey.ts";
@@ -156,6 +157,26 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			return [
 				"Cut length too unsure to cut",
 				`Piece ${where.piece} would be cut at ${length("length")} ± ${fine("sure")} (95 %); ± ${fine("goal")} is sure enough.${toTape(figures, unit)}`,
+			];
+		case "cut-piece-too-long":
+			return [
+				"Piece cut too long",
+				`Piece ${where.piece} is cut to ${length("cut")}; it needs ${length("needed")} now. ${longText(Number(figures.cut) - Number(figures.needed), unit)}`,
+			];
+		case "cut-piece-too-short":
+			return [
+				"Piece cut too short",
+				`Piece ${where.piece} is cut to ${length("cut")}; it needs ${length("needed")} now. ${shortText(Number(figures.needed) - Number(figures.cut), { left: Number(figures.left), right: Number(figures.right) }, unit)}`,
+			];
+		case "piece-not-in-plan":
+			return [
+				"Cut piece not in the plan",
+				`Piece ${where.piece}, cut to ${length("length")}, has no place in the track as it is planned now.`,
+			];
+		case "bracket-off-projection":
+			return [
+				"Brackets out of line",
+				`The brackets on the ${wall} stand ${length("least")} to ${length("greatest")} off it, and the track runs in one line: it is planned at ${fine("mean")}. Pack them out to one projection.`,
 			];
 		case "track-may-change":
 			return ["Track may change", mayChangeSentence(figures.change as MayChange)];

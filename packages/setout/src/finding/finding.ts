@@ -66,4 +66,5 @@ export type RemedyAction =
 	| "move-joint"
 	| "move-bracket"
 	| "release-bracket"
+	| "forget-cut"
 	| "leave-out-reading";

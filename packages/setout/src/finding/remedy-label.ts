@@ -58,6 +58,8 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return `Move to ${length("at")} along the ${wall}`;
 		case "release-bracket":
 			return "Release this bracket";
+		case "forget-cut":
+			return `Forget what was cut as piece ${figures.piece}`;
 		case "leave-out-reading":
 			return `Leave out the ${figures.name}${figures.other === undefined ? "" : ` and the ${figures.other}`}`;
 	}

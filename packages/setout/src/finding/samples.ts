@@ -183,6 +183,20 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 	// Everything as drawn but the right wall, which was read 101.6 short.
 	"readings-disagree": { bay: { readings: [...SAMPLE_DISTANCES, { kind: "run", wall: 2, value: 1398.4 }] } },
 	"cut-length-unsure": { bay: { readings: SAMPLE_RUNS } },
+	// The track is some 5 m long: one is longer than needed, one far too short.
+	"cut-piece-too-long": { bay: { fitted: { cut: [{ piece: "A", length: 5600 }] } } },
+	"cut-piece-too-short": { bay: { fitted: { cut: [{ piece: "A", length: 4848 }] } } },
+	"piece-not-in-plan": { bay: { fitted: { cut: [{ piece: "Q", length: 1270 }] } } },
+	"bracket-off-projection": {
+		bay: {
+			fitted: {
+				brackets: [
+					{ wall: 0, planned: 400, at: 400, projection: 38.1 },
+					{ wall: 0, planned: 800, at: 800, projection: 50.8 },
+				],
+			},
+		},
+	},
 	"track-may-change": {
 		// 40 off either side wall, two bends of at least 225 and 40 of straight beside each: 610.
 		bay: {
@@ -299,7 +313,7 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 		system: { ...OWN, joint: { clearOfBend: 0 }, stock: [{ length: 1777 }, { length: 2311 }, { length: 3001 }] },
 		stockNodes: 1,
 	},
-	"kept-for-later": { bay: { makeUp: { ease: 10 }, ceiling: 2400 } },
+	"kept-for-later": { bay: { ceiling: 2400, ceilingSurface: "concrete" } },
 };
 
 /** A sample as a job file. */

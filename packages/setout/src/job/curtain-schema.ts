@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { headingSchema } from "../library/heading.ts";
-import { amount, type DeepReadonly, mm, mmOrNull, NOT_NEGATIVE, OVER_ZERO, record } from "./fields.ts";
+import { amount, type DeepReadonly, mm, mmOrNull, NOT_NEGATIVE, OVER_ZERO, oneOf, record } from "./fields.ts";
 
 /** One curtain. `from` and `to` are stations on the track. */
 export const curtainSchema = record(
@@ -24,8 +24,14 @@ export const makeUpSchema = record(
 		overlap: mm(NOT_NEGATIVE).default(100).describe("The whole crossing where a pair meets, mm; half to each curtain."),
 		returns: mm(NOT_NEGATIVE).default(0).describe("From the track's end back to the wall, mm."),
 		ease: mm(NOT_NEGATIVE).default(0).describe("Added to each curtain's finished width, mm."),
+		widths: oneOf(["whole", "half"])
+			.default("whole")
+			.describe("Widths of cloth are rounded up to whole ones or to halves."),
+		sideTurning: mm(NOT_NEGATIVE).default(60).describe("Turned in at each side, mm."),
+		headingTurning: mm(NOT_NEGATIVE).default(80).describe("Turned over at the heading, mm."),
+		hemTurning: mm(NOT_NEGATIVE).default(200).describe("Turned up at the hem, mm."),
 	},
-	"the make-up: overlap, returns and ease",
+	"the make-up: overlap, returns, ease, widths and turnings",
 );
 
 export type Curtain = DeepReadonly<z.output<typeof curtainSchema>>;

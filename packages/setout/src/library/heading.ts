@@ -23,3 +23,22 @@ export const packingSchema = record(
 	.describe(
 		"mm of track that each metre of flat cloth takes up when drawn back, by heading; only what differs from the usual.",
 	);
+
+/** What is usual for a heading; a system or a cloth may say otherwise. */
+interface UsualHeading {
+	/** Track taken up drawn back, mm for each metre of flat cloth. */
+	readonly packing: number;
+	/** Between hooks, mm; null = as the system spaces its gliders. */
+	readonly hookSpacing: number | null;
+	/** How much of a fold lies behind the track's centre line, 0 to 1: a wave hangs under the track, the others before it. */
+	readonly behind: number;
+}
+
+/** Common practice, no source. */
+export const USUAL_HEADINGS: Readonly<Record<Heading, UsualHeading>> = {
+	pencil: { packing: 80, hookSpacing: null, behind: 0.25 },
+	pinch: { packing: 90, hookSpacing: 110, behind: 0.25 },
+	goblet: { packing: 110, hookSpacing: 120, behind: 0.25 },
+	box: { packing: 100, hookSpacing: 120, behind: 0.1 },
+	wave: { packing: 65, hookSpacing: null, behind: 0.5 },
+};

@@ -56,8 +56,11 @@ export const readingFigure = ({ kind }: ReadingOf, value: number, { unit }: Word
 	kind === "angle" ? formatAngle(value) : formatLength(value, unit, { unit: true, precision: 1 });
 
 /** `The diagonal 1–4 disagrees by 38 mm; without it everything closes within 2 mm.` */
-export const suspectSentence = (suspect: Suspect, { readings }: BaySurvey, wording: Wording): string =>
-	disagreementSentence(disagreementFigures(suspect, readings, wording.walls), wording);
+export const suspectSentence = (
+	suspect: Suspect,
+	{ readings }: Pick<BaySurvey, "readings">,
+	wording: Wording,
+): string => disagreementSentence(disagreementFigures(suspect, readings, wording.walls), wording);
 
 /** What tells a suspect, as figures of a finding: one reading, or two with the second as `other`. */
 export function disagreementFigures(

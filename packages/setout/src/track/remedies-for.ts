@@ -1,4 +1,5 @@
 import type { Finding, Remedy } from "../finding/finding.ts";
+import { endsForShortPiece } from "../fitted/fitted-findings.ts";
 import { obstacleRemedies } from "./obstacle-remedies.ts";
 import {
 	forBow,
@@ -149,6 +150,14 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			return [...eitherEndMoved(finding, refused), ...otherSystems(refused, finding)];
 		case "brackets-on-tight-bow":
 			return [...cures(...wideEnoughToCarry(finding, refused)), ...otherSystems(refused, finding)];
+		case "cut-piece-too-short":
+			return cures(
+				...endsForShortPiece(
+					finding,
+					bay,
+					(chain?.walls ?? []).map(({ faceLength }) => faceLength),
+				),
+			);
 		case "readings-disagree":
 			return withoutSuspects(finding, refused);
 		case "readings-cannot-settle":

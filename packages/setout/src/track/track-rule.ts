@@ -1,10 +1,17 @@
 import type { BareBend, FitRule, TrackEnds } from "@baywright/geometry";
+import { fittedProjections } from "../fitted/already-there.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import { besideBend } from "./bend-spans.ts";
 
-/** Projection of the centre line from each wall's face, mm: the wall's own, else the track's, else the system's. */
-export function projectionsOf({ walls, track }: Bay, system: TrackSystem): number[] {
+/** Projection of the centre line from each wall's face, mm: as its brackets really stand off, else as planned. */
+export function projectionsOf(bay: Bay, system: TrackSystem): number[] {
+	const fitted = new Map(fittedProjections(bay.fitted, bay.walls.length).map(({ wall, mean }) => [wall, mean]));
+	return projectionsPlanned(bay, system).map((planned, wall) => fitted.get(wall) ?? planned);
+}
+
+/** As set: the wall's own, else the track's, else the system's. */
+export function projectionsPlanned({ walls, track }: Bay, system: TrackSystem): number[] {
 	const usual = track.projection ?? system.projection.default;
 	return walls.map((wall) => wall.projection ?? usual);
 }
@@ -19,7 +26,7 @@ export function endsOf({ track, walls }: Bay, lengths: readonly number[]): Track
 }
 
 /** What the fit must keep to on this track. */
-export function fitRuleOf({ track, walls }: Bay, system: TrackSystem): FitRule {
+export function fitRuleOf({ track, walls, fitted }: Bay, system: TrackSystem): FitRule {
 	return {
 		leastRadius: system.minRadius,
 		preferredRadius: track.radius ?? system.preferredRadius,
@@ -32,7 +39,10 @@ export function fitRuleOf({ track, walls }: Bay, system: TrackSystem): FitRule {
 				: {
 						least: Math.max(system.projection.min, system.clearance),
 						greatest: system.projection.max,
-						kept: new Set(walls.flatMap(({ projection }, wall) => (projection === null ? [] : [wall]))),
+						kept: new Set([
+							...walls.flatMap(({ projection }, wall) => (projection === null ? [] : [wall])),
+							...fittedProjections(fitted, walls.length).map(({ wall }) => wall),
+						]),
 						bare: bareBendOf(system),
 					},
 		setRadii: new Map(track.bends.map(({ corner, radius }) => [corner, radius])),

@@ -87,7 +87,7 @@ function changedBay(bay: Bay, change: readonly Operation[]): Bay | null {
 		walls: touches("/walls") ? walls.map((wall) => ({ ...wall })) : walls,
 		// What is not changed keeps its identity: the survey is known by it.
 		readings: touches("/readings") ? [...readings] : readings,
-		fitted: touches("/fitted") ? { ...fitted, spans: [...fitted.spans] } : fitted,
+		fitted: touches("/fitted") ? { ...fitted, spans: [...fitted.spans], cut: [...fitted.cut] } : fitted,
 	};
 	return applyPatch(copy, [...change]).every((fault) => fault === null) ? copy : null;
 }

@@ -1,0 +1,68 @@
+import type { Finding, Remedy } from "../finding/finding.ts";
+import type { Bay } from "../job/bay-schema.ts";
+import { moveEnd } from "../track/remedies.ts";
+import { endsOf } from "../track/track-rule.ts";
+import type { AsFitted, CutPiece } from "./as-fitted.ts";
+
+/** Brackets of one wall that differ by no more (mm) are in line: the track takes it up (common practice, no source). */
+const IN_LINE = 3;
+
+/** What of the fitted and the cut does not go with the plan. Remedies of the cut pieces are still to be tried. */
+export function fittedFindings(bay: Bay, fitted: AsFitted | null, names: readonly string[]): Finding[] {
+	if (fitted === null) return [];
+	return [
+		...fitted.walls
+			.filter(({ least, greatest }) => greatest - least > IN_LINE)
+			.map(
+				({ wall, least, greatest, mean }): Finding => ({
+					code: "bracket-off-projection",
+					where: { wall },
+					figures: { least, greatest, mean },
+					remedies: [],
+				}),
+			),
+		...fitted.cut.flatMap(cutFinding),
+		...bay.fitted.cut.flatMap(({ piece, length }, index): Finding[] =>
+			names.includes(piece)
+				? []
+				: [{ code: "piece-not-in-plan", where: { piece }, figures: { length }, remedies: [forgetCut(index, piece)] }],
+		),
+	];
+}
+
+function cutFinding({ piece, cut, needed, verdict, play }: CutPiece): Finding[] {
+	if (verdict === "fits") return [];
+	if (verdict === "long")
+		return [{ code: "cut-piece-too-long", where: { piece }, figures: { cut, needed }, remedies: [] }];
+	const { left, right } = play;
+	return [{ code: "cut-piece-too-short", where: { piece }, figures: { cut, needed, left, right }, remedies: [] }];
+}
+
+const forgetCut = (index: number, piece: string): Remedy => ({
+	action: "forget-cut",
+	figures: { piece },
+	change: [{ op: "remove", path: `/fitted/cut/${index}` }],
+});
+
+/** Where the ends of the track may stand so that a piece cut too short still hangs: at one end all of it, whole mm. */
+export function endsForShortPiece({ figures }: Finding, bay: Bay, lengths: readonly number[]): Remedy[] {
+	const short = Math.ceil(Number(figures.needed) - Number(figures.cut));
+	const { start, end } = endsOf(bay, lengths);
+	const whole = (at: number) => Math.round(at);
+	return [
+		...(short <= Number(figures.left) ? [moveEnd("left", start.wall, whole(start.at) + short)] : []),
+		...(short <= Number(figures.right) ? [moveEnd("right", end.wall, whole(end.at) - short)] : []),
+	];
+}
+
+/** Remedies for pins that are only the brackets already there lead nowhere: the pin is no entry of the track's list. */
+export function ofOwnPins(findings: readonly Finding[], own: number): Finding[] {
+	const isOwn = ({ path }: { readonly path: string }) => {
+		const [, index] = /^\/track\/brackets\/(\d+)/.exec(path) ?? [];
+		return index === undefined || Number(index) < own;
+	};
+	return findings.map((finding) => ({
+		...finding,
+		remedies: finding.remedies.filter(({ change }) => change.every(isOwn)),
+	}));
+}
