@@ -63,7 +63,8 @@ export function bayInView(scene: Scene, measure: Measure): boolean {
 	return scene.corners.length < 2 || isInView(fitMarks(scene, measure), scene.view, scene.size);
 }
 
-function fitMarks({ bay, corners, walls, unit }: Subject, measure: Measure): FitMark[] {
+function fitMarks(subject: Subject, measure: Measure): FitMark[] {
+	const { corners, walls } = subject;
 	const marks: FitMark[] = corners.map((at) => ({ at, right: 0, down: 0, round: CORNER_HANDLE + 3 }));
 	walls.forEach((shape, wall) => {
 		if (shape === null) return;
@@ -79,7 +80,7 @@ function fitMarks({ bay, corners, walls, unit }: Subject, measure: Measure): Fit
 		for (const end of [0, shape.chord.length])
 			marks.push({ at: step(from, ux, uy, end, -bulge), right: -uy * out, down: -ux * out, round: 4 });
 
-		const figure = runFigure(bay, wall, shape.chord.length, unit);
+		const figure = runFigure(subject, wall, shape.chord.length);
 		const half = measure(figure.text, figure.face) / 2;
 		for (const side of [-half, half])
 			marks.push({

@@ -1,5 +1,6 @@
 import { type ScreenPoint, type Selection, type Stretch, stretchOf, wayOut } from "@baywright/editor";
 import { type Bay, cornerName, formatAngle, formatLength, wallName } from "@baywright/setout";
+import { heldBy } from "./holding.ts";
 import { roomAngle } from "./labels/figures.ts";
 import type { Subject } from "./scene.ts";
 
@@ -14,13 +15,18 @@ export function heldReadings(held: Selection, before: Bay | null, subject: Subje
 	const length = (name: string, mm: number): Reading => ({ name, figure: formatLength(mm, unit) });
 	switch (held.kind) {
 		case "corner":
-			return [...runs([held.index - 1, held.index], subject), ...anglesAt([held.index], subject, () => "angle")];
+			return [
+				...runs([held.index - 1, held.index], subject),
+				...anglesAt([held.index], subject, () => "angle"),
+				...holding(bay, [held.index]),
+			];
 		case "wall": {
 			const out = before === null ? 0 : movedOut(before, bay, held.index);
 			return [
 				...(before === null ? [] : [length(out < 0 ? "moved in" : "moved out", Math.abs(out))]),
 				...runs([held.index - 1, held.index, held.index + 1], subject),
 				...anglesAt([held.index, held.index + 1], subject, (corner) => `angle ${corner}`),
+				...holding(bay, [held.index, held.index + 1]),
 			];
 		}
 		case "bow":
@@ -85,6 +91,20 @@ function wallOf(held: Selection, { walls, bay, plan }: Subject): number {
 		return index === 0 ? (bay.track.start?.wall ?? 0) : (bay.track.end?.wall ?? walls.length - 1);
 	if (kind === "wall" || kind === "bow") return index;
 	return stretchOf(bay, held)?.wall ?? -1;
+}
+
+/** Of what holds a taped corner so many are named. */
+const MOST_NAMED = 3;
+
+/** What was taped and pulls back, a line each. */
+function holding(bay: Bay, corners: readonly number[]): Reading[] {
+	const names = heldBy(bay, corners);
+	const shown = names.length > MOST_NAMED + 1 ? names.slice(0, MOST_NAMED) : names;
+	const more = names.length - shown.length;
+	return [...shown, ...(more > 0 ? [`${more} more`] : [])].map((figure, i) => ({
+		name: i === 0 ? "held by" : "",
+		figure,
+	}));
 }
 
 function runs(at: readonly number[], { walls, corners, unit }: Subject): Reading[] {

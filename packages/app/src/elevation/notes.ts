@@ -26,7 +26,7 @@ function cornerWishes(scene: ElevationScene): Wish<Label>[] {
 		if (corner.kind === "end") return [];
 		const at = cornerPlace(scene, corner.at);
 		const radius = cornerRadius(scene, index);
-		const figure = angleFigure(scene.bay, index, corner.angle);
+		const figure = angleFigure(scene, index, corner.angle);
 		const anchors = [RIGHT, LEFT].map((away): Anchor => ({ at, away, clear: radius + 3 }));
 		// A ring too small for its number leaves it to the note.
 		const number = radius < CORNER.numbered ? `${index}: ` : "";

@@ -27,13 +27,13 @@ export function runsTop({ view, size }: Pick<ElevationScene, "view" | "size">): 
 
 /** A run under each wall, along its face where it is bowed. */
 export function runWishes(scene: ElevationScene, ladder: Ladder): Wish<RunLabel>[] {
-	const { unrolled, bay, unit } = scene;
+	const { unrolled, unit } = scene;
 	const top = runsTop(scene);
 	return unrolled.walls.flatMap(({ from, to, rise }, wall): Wish<RunLabel>[] => {
 		const length = to - from;
 		const figure =
 			rise === 0
-				? runFigure(bay, wall, length, unit)
+				? runFigure(scene, wall, length)
 				: { text: formatLength(length, unit), face: "drawn" as const, taped: false };
 		const texts = rise === 0 ? [figure.text] : [`${figure.text} along the bow`, figure.text];
 		const line = { from: onScreen(scene, from, 0).left, to: onScreen(scene, to, 0).left, top };

@@ -1,5 +1,6 @@
 import { planOnTable, usePlan } from "../desk/on-table.ts";
 import { Figure } from "../fields/figure.tsx";
+import { CutCheck } from "./cut-check.tsx";
 import { Section } from "./section.tsx";
 
 /** The pieces to cut, from the left. */
@@ -36,6 +37,7 @@ export function PiecesPanel() {
 					</tbody>
 				</table>
 			)}
+			<CutCheck />
 		</Section>
 	);
 }

@@ -3,7 +3,9 @@ import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay, useLength, usePlan } from "../desk/on-table.ts";
+import { CutCheck } from "../panels/cut-check.tsx";
 import { MarkRow } from "./mark-row.tsx";
+import { SpanFields } from "./span-fields.tsx";
 import { forgetHole, type Ticks } from "./ticks.ts";
 import { useMarks } from "./use-marks.ts";
 
@@ -35,6 +37,11 @@ export function MarksView() {
 				))}
 			</ol>
 			<SpareHoles ticks={ticks} />
+			<section className="as-fitted" aria-label="As fitted">
+				<h2>As fitted</h2>
+				<SpanFields marks={marks} ticks={ticks} />
+				<CutCheck />
+			</section>
 		</section>
 	);
 }

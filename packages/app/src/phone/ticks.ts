@@ -31,6 +31,12 @@ export function ticksOf({ fitted }: Bay, marks: readonly SiteMark[]): Ticks {
 	};
 }
 
+/** Where a bracket is: its hole where that is drilled, else where the plan has it. */
+export function tickedAt({ of }: Ticks, { name, place }: SiteMark & { readonly kind: "bracket" }): WallPlace {
+	const tick = of.get(name);
+	return tick?.state === "moved" ? tick.was : { wall: place.wall, at: toTenth(place.at) };
+}
+
 /** A mark ticked where the plan has it now. */
 export function tick(bay: Bay, marks: readonly SiteMark[], mark: SiteMark): Bay {
 	if (mark.kind !== "bracket") return withDone(bay, [...doneBut(bay.fitted, mark.name), mark.name, recordOf(mark)]);

@@ -11,6 +11,7 @@ const pickers = import("browser-fs-access");
 pickers.catch(() => undefined);
 
 const KIND = { mimeTypes: ["application/json"], description: "Baywright job" };
+const READINGS = { mimeTypes: ["text/csv"], description: "Readings" };
 
 /** Lets the user pick a job file and puts it on the desk. */
 export async function openJobFile(): Promise<void> {
@@ -33,6 +34,26 @@ export async function receiveFile(file: File): Promise<void> {
 	} else refuse(parsed.problems.map(problemLine));
 }
 
+/** Lets the user pick a file of readings and hands over its text; one that is no text shows why. */
+export async function pickReadings(receive: (text: string, name: string) => void): Promise<void> {
+	const picked = await attempt(pickers.then(({ fileOpen }) => fileOpen({ ...READINGS, extensions: [".csv"] })));
+	if (picked === null) return;
+	const { name } = picked.value;
+	const read = await textOf(picked.value);
+	if (read.ok) receive(read.text, name);
+	else screen.getState().show({ kind: "problems", file: name, lines: [read.reason] });
+}
+
+/** Saves readings, written as CSV, to a file of the user's choice. */
+export async function saveReadings(text: string): Promise<void> {
+	const blob = new Blob([text], { type: "text/csv" });
+	const name = fileName(desk.getState().job).replace(EXTENSION, "-readings.csv");
+	const saved = await attempt(
+		pickers.then(({ fileSave }) => fileSave(blob, { ...READINGS, extensions: [".csv"], fileName: name })),
+	);
+	if (saved !== null) screen.getState().say("Saved the readings to a file");
+}
+
 type FileText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
 
 async function textOf(file: File): Promise<FileText> {
@@ -45,7 +66,7 @@ async function textOf(file: File): Promise<FileText> {
 	try {
 		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
 	} catch {
-		return { ok: false, reason: "It is not UTF-8 text, which a job file must be." };
+		return { ok: false, reason: "It is not UTF-8 text, which it must be." };
 	}
 }
 

@@ -21,12 +21,12 @@ export function riseNotes(scene: Scene): Note[] {
 }
 
 function riseNote(scene: Scene, shape: WallShape, rise: number): Note[] {
-	const { bay, plan, view, unit } = scene;
+	const { plan, view } = scene;
 	if (Math.abs(rise) * view.scale < LEAST_RISE || shape.chord.length * view.scale < SHORTEST) return [];
 	const [left, right] = [shape.face[0], shape.face.at(-1)] as [Point, Point];
 	const crown = toScreen(view, onFace(shape, shape.length / 2).at);
 	const chord = toScreen(view, midpoint(left, right));
-	const figure = riseFigure(bay, shape.wall, rise, unit);
+	const figure = riseFigure(scene, shape.wall, rise);
 	const colour = figure.taped ? "ink" : "soft";
 	const room: ScreenPoint = { left: shape.chord.uy, top: shape.chord.ux };
 	const pastTrack = plan.path === null ? 0 : (plan.projections[shape.wall] ?? 0) * view.scale + halfTrack(plan, view);

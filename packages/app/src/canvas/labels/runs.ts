@@ -48,13 +48,13 @@ export function runWishes(scene: Scene): Wish<RunLabel>[] {
 
 /** `obstructions` is null where no wall stands in the way of any dimension: all walls turn the same way. */
 function runWish(scene: Scene, shape: WallShape, obstructions: Obstructions | null): Wish<RunLabel> | null {
-	const { view, bay, unit, measure } = scene;
+	const { view, measure } = scene;
 	const left = shape.face[0] as WallShape["face"][number];
 	const right = shape.face[shape.face.length - 1] as WallShape["face"][number];
 	const run = Math.hypot(right.x - left.x, right.y - left.y);
 	if (run * view.scale < SHORTEST) return null;
 
-	const figure = runFigure(bay, shape.wall, run, unit);
+	const figure = runFigure(scene, shape.wall, run);
 	const halfText = measure(figure.text, figure.face) / 2 + 1;
 	const halfHeight = lineHeight(figure.face) / 2 - 1;
 	const from = toScreen(view, left);

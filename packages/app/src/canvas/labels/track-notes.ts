@@ -41,7 +41,7 @@ export function trackNotes(scene: Scene): Note[] {
 }
 
 function cornerNotes(scene: Scene): Note[] {
-	const { bay, plan, walls, view, corners, unit } = scene;
+	const { plan, walls, view, corners, unit } = scene;
 	const numbered = new Set(cornerHandles(scene).flatMap((it) => (it.radius < NUMBERED ? [] : [it.corner])));
 	const bends = new Map(madeBends(plan).flatMap(({ bend }) => bend.corners.map((corner) => [corner, bend] as const)));
 	return corners.slice(1, -1).flatMap((at, i): Note[] => {
@@ -49,7 +49,7 @@ function cornerNotes(scene: Scene): Note[] {
 		const before = walls[corner - 1]?.along.at(-1);
 		const after = walls[corner]?.along[0];
 		if (!before || !after) return [];
-		const figure = angleFigure(bay, corner, roomAngle(before, after));
+		const figure = angleFigure(scene, corner, roomAngle(before, after));
 		const angle: NoteLine = { text: figure.text, face: figure.taped ? "taped" : "small", colour: "soft" };
 		// A handle too small for its number leaves it to the note.
 		const name: NoteLine[] = numbered.has(corner) ? [] : [{ text: `corner ${corner}`, face: "small", colour: "soft" }];

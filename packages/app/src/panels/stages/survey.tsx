@@ -1,4 +1,6 @@
 import { useBay } from "../../desk/on-table.ts";
+import { SimulateButton } from "../../simulate/simulate-button.tsx";
+import { ReadingsPanel } from "../../taping/readings-panel.tsx";
 import { HeightsPanel } from "../heights-panel.tsx";
 import { NoDrillPanel } from "../no-drill-panel.tsx";
 import { ObstaclesPanel } from "../obstacles-panel.tsx";
@@ -13,12 +15,14 @@ export function SurveyStage() {
 			<RunsPanel />
 			{walled ? (
 				<>
+					<ReadingsPanel />
 					<OpeningsPanel />
 					<ObstaclesPanel />
 					<NoDrillPanel />
 				</>
 			) : null}
 			<HeightsPanel />
+			{walled ? <SimulateButton /> : null}
 		</>
 	);
 }

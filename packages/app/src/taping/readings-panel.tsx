@@ -1,0 +1,129 @@
+import { loosened, takenAgain, withoutReading, withReading } from "@baywright/editor";
+import {
+	AT_95,
+	formatLength,
+	type Reading,
+	readingFigure,
+	readingName,
+	readingTask,
+	suspectSentence,
+	withinText,
+} from "@baywright/setout";
+import { Button } from "react-aria-components";
+import { editBay } from "../desk/edit-bay.ts";
+import { useBay, usePlanPart } from "../desk/on-table.ts";
+import { capital } from "../fields/capital.ts";
+import { Section } from "../panels/section.tsx";
+import { AddReading } from "./add-reading.tsx";
+import { ReadingsFile } from "./readings-file.tsx";
+import { useWording, ValueField } from "./value-field.tsx";
+import "../styles/taping.css";
+
+/** What was taped of the bay and how it agrees: each reading taken again, loosened or removed in its place, and the next one to take. */
+export function ReadingsPanel() {
+	const readings = useBay((bay) => bay.readings);
+	const count = readings.length;
+	return (
+		<Section title="Readings" gist={count === 0 ? "nothing taped" : count === 1 ? "1 taped" : `${count} taped`}>
+			{count === 0 ? <p className="quiet">Nothing is taped yet: the bay is as drawn.</p> : <Agreement />}
+			<ul className="readings">
+				{readings.map((reading, index) => (
+					// biome-ignore lint/suspicious/noArrayIndexKey: a reading is known by its place in the list
+					<ReadingRow key={index} reading={reading} index={index} />
+				))}
+			</ul>
+			<NextReading />
+			<AddReading />
+			<ReadingsFile />
+		</Section>
+	);
+}
+
+/** How far the readings agree, or which of them is in doubt. */
+function Agreement() {
+	const survey = usePlanPart((plan) => plan.survey);
+	const wording = useWording();
+	if (survey === null || !survey.settled) return null;
+	const [suspect] = survey.suspects;
+	const within = withinText(survey.closesWithin, wording);
+	const words =
+		suspect !== undefined
+			? suspectSentence(suspect, survey, wording)
+			: Math.round(survey.redundancy) === 0
+				? "Nothing checks these readings yet: a slip in one would not show."
+				: survey.closes
+					? `Closes within ${within}.`
+					: `The readings are up to ${within} out.`;
+	return (
+		<p className={suspect === undefined && survey.closes ? "readings-close" : "readings-doubt"} role="status">
+			{words}
+		</p>
+	);
+}
+
+function ReadingRow({ reading, index }: { readonly reading: Reading; readonly index: number }) {
+	const wording = useWording();
+	const checked = usePlanPart((plan) => plan.survey?.readings[index] ?? null);
+	const doubted = usePlanPart(
+		(plan) => plan.survey?.suspects.some(({ readings }) => readings.includes(index)) ?? false,
+	);
+	const name = readingName(reading, wording.walls);
+	const residual = checked === null || checked.standardized === null ? null : checked.residual;
+	const figure = (value: number) => readingFigure(reading, value, wording);
+	const says = [
+		...(doubted ? ["in doubt"] : []),
+		...(residual === null ? ["unchecked"] : [`out by ${figure(Math.abs(residual))}`]),
+		...(reading.sd === null ? [] : [`± ${figure(AT_95 * reading.sd)}`]),
+	].join(", ");
+	return (
+		<li className="reading" data-doubt={doubted || undefined}>
+			<ValueField
+				reading={reading}
+				label={capital(name)}
+				value={reading.value}
+				commit={(value) => editBay(`take the ${name} again`, (bay) => takenAgain(bay, index, value))}
+			/>
+			<p className="reading-says">{says}</p>
+			<div className="pair">
+				<Button
+					className="button"
+					aria-label={`Loosen the ${name}`}
+					onPress={() => editBay(`loosen the ${name}`, (bay) => loosened(bay, index))}
+				>
+					Loosen
+				</Button>
+				<Button
+					className="button"
+					aria-label={`Remove the ${name}`}
+					onPress={() => editBay(`remove the ${name}`, (bay) => withoutReading(bay, index))}
+				>
+					Remove
+				</Button>
+			</div>
+		</li>
+	);
+}
+
+/** What to tape next, how sure the least sure cut length would then be, and where to type it. */
+function NextReading() {
+	const next = usePlanPart((plan) => plan.survey?.next ?? null);
+	const wording = useWording();
+	if (next === null) return null;
+	const { reading, reaches } = next;
+	const name = readingName(reading, wording.walls);
+	const sure = formatLength(AT_95 * reaches, wording.unit, { unit: true, precision: 1 });
+	return (
+		<div className="reading-next">
+			<p>
+				Tape next: the {readingTask(reading, wording)}. The least sure cut length is then good to ± {sure}.
+			</p>
+			<ValueField
+				key={name}
+				reading={reading}
+				label={capital(name)}
+				value={null}
+				commit={(value) => editBay(`take the ${name}`, (bay) => withReading(bay, { ...reading, value }))}
+			/>
+		</div>
+	);
+}
