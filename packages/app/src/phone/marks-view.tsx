@@ -21,28 +21,30 @@ export function MarksView() {
 			? ", at the height of the track: it is not set yet how high"
 			: `, at ${formatLength(height, unit)} above the floor`;
 	return (
-		<section aria-label="Marks">
-			<div className="marks-head">
-				<p>
-					Along the wall face, in {UNITS[unit]}
-					{at}.
-				</p>
-				<p className="marks-done" role="status">
-					{done} of {marks.length}
-				</p>
-			</div>
-			<ol className="marks">
-				{marks.map((mark) => (
-					<MarkRow key={mark.name} mark={mark} marks={marks} tick={ticks.of.get(mark.name) ?? { state: "open" }} />
-				))}
-			</ol>
-			<SpareHoles ticks={ticks} />
+		<>
+			<section aria-label="Marks">
+				<div className="marks-head">
+					<p>
+						Along the wall face, in {UNITS[unit]}
+						{at}.
+					</p>
+					<p className="marks-done" role="status">
+						{done} of {marks.length}
+					</p>
+				</div>
+				<ol className="marks">
+					{marks.map((mark) => (
+						<MarkRow key={mark.name} mark={mark} marks={marks} tick={ticks.of.get(mark.name) ?? { state: "open" }} />
+					))}
+				</ol>
+				<SpareHoles ticks={ticks} />
+			</section>
 			<section className="as-fitted" aria-label="As fitted">
 				<h2>As fitted</h2>
 				<SpanFields marks={marks} ticks={ticks} />
 				<CutCheck />
 			</section>
-		</section>
+		</>
 	);
 }
 
