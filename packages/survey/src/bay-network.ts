@@ -142,7 +142,8 @@ export function isExternal(bay: DrawnBay, corner: number): boolean {
 	return value > Math.PI;
 }
 
-const drawnState = ({ corners, rises }: DrawnBay) =>
+/** Every corner and rise where the drawing has it. */
+export const drawnState = ({ corners, rises }: DrawnBay) =>
 	startOf({
 		points: corners.map(({ x, y }) => ({ x, y, goes: "nowhere" })),
 		parameters: corners.slice(1).map((_, wall) => ({ value: rises[wall] ?? 0, fixed: true })),

@@ -6,7 +6,7 @@ export type { Network, NetworkFault, NetworkPoint, Parameter } from "./network.t
 export { type Candidate, type NextReading, nextReading } from "./next-reading.ts";
 export type { Bowed, Observation, Observed, Place, Tilt } from "./observation.ts";
 export { angleByChord } from "./observation.ts";
-export { readOff, type StandingBay } from "./read-off.ts";
+export { readingGradient, readOff, type StandingBay } from "./read-off.ts";
 export { type Reading, type ReadingFault, type ReadingOf, USUAL_SD, type WallPlace } from "./reading.ts";
 export {
 	type BayFault,

@@ -21,13 +21,22 @@ export interface AsSettled {
 
 /** The bay as it is to be worked with. Remembered for the same corners, rises, readings and spans, so that edits to its track cost nothing. */
 export function asSettled(bay: Bay, system: TrackSystem): AsSettled {
-	if (bay.readings.length + bay.fitted.spans.length === 0) return { bay, survey: null, faults: [] };
+	if (!isTaped(bay)) return { bay, survey: null, faults: [] };
 	const { outcome, corners } = remembered(bay, system);
 	if (!outcome.ok) return { bay, survey: null, faults: outcome.faults };
 	const { rises } = outcome.value;
 	const walls = bay.walls.map((wall, i) => (wall.rise === rises[i] ? wall : { ...wall, rise: rises[i] as number }));
 	return { bay: { ...bay, corners, walls, track: trackOn(bay, outcome.value) }, survey: outcome.value, faults: [] };
 }
+
+/** How its readings settle a bay, without the bay as it then is; null where nothing was taped or they settle nothing. */
+export function settledSurvey(bay: Bay, system: TrackSystem): BaySurvey | null {
+	if (!isTaped(bay)) return null;
+	const { outcome } = remembered(bay, system);
+	return outcome.ok ? outcome.value : null;
+}
+
+const isTaped = ({ readings, fitted }: Bay): boolean => readings.length + fitted.spans.length > 0;
 
 interface Remembered {
 	readonly readings: Bay["readings"];
