@@ -59,7 +59,7 @@ export function elevationOf(bay: Bay, plan: BayPlan, unit: LengthUnit, curtains:
 		unrolled,
 		heights,
 		run,
-		hanging: run === null ? [] : curtains === "open" ? openCurtains(plan, run) : closedCurtains(bay, plan, run),
+		hanging: run === null ? [] : curtains === "open" ? openCurtains(plan, run) : closedCurtains(plan, run),
 		curtains,
 		openings: boxes(bay.openings, heights.openings),
 		obstacles: boxes(bay.obstacles, heights.obstacles),

@@ -30,7 +30,8 @@ export function CurtainsPanel() {
 				</Button>
 			)}
 			<p className="quiet">
-				Kept in the job for the workroom. Finished widths, widths of fabric and metres are not worked out yet.
+				Kept in the job for the workroom. Finished widths, widths of cloth and metres stand in the command's plan so
+				far.
 			</p>
 		</Section>
 	);

@@ -8,6 +8,10 @@ const EXACT_FIT = 1e-6;
 /** Rounds up, but not an exact fit. */
 export const roundUp = (count: number): number => Math.ceil(count - EXACT_FIT);
 
+/** A drop before its heading and hem are turned, mm. */
+const withTurnings = (finishedDrop: number, { headingTurning, hemTurning }: MakeUp): number =>
+	finishedDrop + headingTurning + hemTurning;
+
 /** Widths of cloth for so much flat cloth (mm) and its two side turnings: whole or in halves, at least one of them. */
 function widthsOf(flatWidth: number, clothWidth: number, { widths, sideTurning }: MakeUp): number {
 	const parts = widths === "half" ? 2 : 1;
@@ -20,7 +24,7 @@ function widthsOf(flatWidth: number, clothWidth: number, { widths, sideTurning }
  * where the drop needs more than that of whole repeats, alternate widths lose the half, where it needs less they save it.
  */
 function cutDropOf(finishedDrop: number, { repeat, match }: Cloth, widths: number, makeUp: MakeUp): number {
-	const needed = finishedDrop + makeUp.headingTurning + makeUp.hemTurning;
+	const needed = withTurnings(finishedDrop, makeUp);
 	if (repeat === 0) return needed;
 	const repeats = needed / repeat;
 	if (match === "straight" || widths <= 1) return Math.max(1, roundUp(repeats)) * repeat;
@@ -41,7 +45,7 @@ export function cuttingOf(
 	const cut = before(cutDrop);
 	const lengths = roundUp(cut + widths) - roundUp(cut);
 	const liningWidths = lining === null ? null : widthsOf(flatWidth, lining.width ?? cloth.width, makeUp);
-	const plain = finishedDrop === null ? null : finishedDrop + makeUp.headingTurning + makeUp.hemTurning;
+	const plain = finishedDrop === null ? null : withTurnings(finishedDrop, makeUp);
 	return {
 		widths,
 		lengths,
@@ -61,7 +65,7 @@ export function cuttingOf(
 export function massOf({ widths, finishedDrop, liningWidths }: Cutting, cloth: Cloth, makeUp: MakeUp): number | null {
 	const { lining } = cloth;
 	if (finishedDrop === null || cloth.mass === null) return null;
-	const long = finishedDrop + makeUp.headingTurning + makeUp.hemTurning;
+	const long = withTurnings(finishedDrop, makeUp);
 	const face = widths * cloth.width * long * cloth.mass;
 	if (lining === null || liningWidths === null) return face / GRAMS_MM2;
 	if (lining.mass === null) return null;
