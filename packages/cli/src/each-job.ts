@@ -3,7 +3,8 @@ import { resolve } from "node:path";
 import { type Job, type Problem, problemLine, readJobText } from "@baywright/setout";
 import { complain, complainOf } from "./complain.ts";
 import { type ExitStatus, FAILED, together } from "./exit-status.ts";
-import { cannotRead, isOneJob, type JobPath, jobPaths, STANDARD_INPUT } from "./job-paths.ts";
+import { textOf } from "./file-text.ts";
+import { isOneJob, type JobPath, jobPaths, STANDARD_INPUT } from "./job-paths.ts";
 import type { World } from "./world.ts";
 
 export interface JobWork {
@@ -33,7 +34,9 @@ export const severalJobs = (operands: readonly string[], world: World): boolean 
 
 async function oneJob(path: JobPath, world: World, work: JobWork): Promise<ExitStatus> {
 	if (!path.ok) return complain(world, path.reason);
-	const text = await textOf(path.name, world);
+	const text = await textOf(spoken(path.name), async () =>
+		path.name === STANDARD_INPUT ? world.input() : readFile(resolve(world.folder, path.name)),
+	);
 	if (!text.ok) {
 		work.invalid?.([{ path: "", found: text.reason, allowed: "a job file that can be read" }], path.name);
 		return complain(world, text.reason);
@@ -47,19 +50,3 @@ async function oneJob(path: JobPath, world: World, work: JobWork): Promise<ExitS
 
 /** What people call it. */
 export const spoken = (name: string): string => (name === STANDARD_INPUT ? "standard input" : name);
-
-type Text = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
-
-async function textOf(name: string, world: World): Promise<Text> {
-	let bytes: Uint8Array;
-	try {
-		bytes = name === STANDARD_INPUT ? await world.input() : await readFile(resolve(world.folder, name));
-	} catch (error) {
-		return { ok: false, reason: cannotRead(spoken(name), error) };
-	}
-	try {
-		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
-	} catch {
-		return { ok: false, reason: `cannot read ${spoken(name)}: found bytes that are not UTF-8 text, allowed UTF-8` };
-	}
-}

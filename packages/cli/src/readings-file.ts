@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { csvProblemLine, type Job, readReadingsCsv } from "@baywright/setout";
-import { cannotRead } from "./job-paths.ts";
+import { textOf } from "./file-text.ts";
 import { quoted } from "./text/plain.ts";
 
 export type WithReadings =
@@ -17,7 +17,7 @@ export async function withReadingsOf(
 ): Promise<WithReadings> {
 	const place = bayOf(job, id);
 	if (typeof place === "string") return { ok: false, lines: [place] };
-	const text = await textOf(file, folder);
+	const text = await textOf(file, () => readFile(resolve(folder, file)));
 	if (!text.ok) return { ok: false, lines: [text.reason] };
 	const bays = [...job.bays];
 	const bay = bays[place] as Job["bays"][number];
@@ -34,20 +34,4 @@ function bayOf({ bays }: Job, id: string | undefined): number | string {
 		return bays.length === 1 ? 0 : `option --readings: found ${bays.length} bays, allowed one, named by --bay: ${ids}`;
 	const place = bays.findIndex((bay) => bay.id === id);
 	return place < 0 ? `option --bay: found ${quoted(id)}, allowed ${ids}` : place;
-}
-
-type Text = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
-
-async function textOf(file: string, folder: string): Promise<Text> {
-	let bytes: Uint8Array;
-	try {
-		bytes = await readFile(resolve(folder, file));
-	} catch (error) {
-		return { ok: false, reason: cannotRead(file, error) };
-	}
-	try {
-		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
-	} catch {
-		return { ok: false, reason: `cannot read ${file}: found bytes that are not UTF-8 text, allowed UTF-8` };
-	}
 }

@@ -59,6 +59,7 @@ export {
 	suspectSentence,
 	withinText,
 } from "./survey/describe-survey.ts";
+export { GREATEST_SEED } from "./survey/dice.ts";
 export { type DimensionSureness, dimensionSureness } from "./survey/dimension-sureness.ts";
 export { AT_95, type MayChange } from "./survey/may-change.ts";
 export {

@@ -1,4 +1,4 @@
-import type { MeasuringErrors } from "@baywright/setout";
+import { GREATEST_SEED, type MeasuringErrors } from "@baywright/setout";
 import { readLength } from "../fields/read-length.ts";
 import type { Reading } from "../fields/typed-field.tsx";
 
@@ -21,7 +21,6 @@ export type ReadOrder =
 	| { readonly ok: false; readonly refused: OrderText };
 
 const MOST_BAYS = 100_000;
-const GREATEST_SEED = 4_294_967_295;
 /** Nobody tapes better or worse than this, mm and degrees. */
 const TAPE = [0.01, 50] as const;
 const BEVEL = [0.01, 20] as const;

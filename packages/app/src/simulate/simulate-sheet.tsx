@@ -1,8 +1,8 @@
-import { FITS_WITHIN, findSystem, type StrategyName, USUAL_ERRORS } from "@baywright/setout";
+import { FITS_WITHIN, type StrategyName, USUAL_ERRORS } from "@baywright/setout";
 import { type FormEvent, useState } from "react";
 import { Button, Label, ProgressBar } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
-import { bayOnTable } from "../desk/on-table.ts";
+import { bayOnTable, planOnTable } from "../desk/on-table.ts";
 import { Choice } from "../fields/choice.tsx";
 import { PlainField } from "../fields/plain-field.tsx";
 import { Histogram } from "./histogram.tsx";
@@ -131,11 +131,7 @@ const USUAL: OrderText = {
 
 const NONE: OrderText = { count: "", seed: "", tape: "", bevel: "" };
 
-/** A job on the desk names no other system than one it has. */
 function onTable() {
-	const { shown } = desk.getState();
-	const bay = bayOnTable(desk.getState());
-	const system = findSystem(shown, bay.track.system);
-	if (system === undefined) throw new Error(`Broken invariant: no system "${bay.track.system}".`);
-	return { bay, system };
+	const state = desk.getState();
+	return { bay: bayOnTable(state), system: planOnTable(state).system };
 }

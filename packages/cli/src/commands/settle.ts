@@ -1,11 +1,4 @@
-import {
-	findSystem,
-	type Job,
-	type SettledAnswer,
-	settleAnswer,
-	settleJson,
-	type TrackSystem,
-} from "@baywright/setout";
+import { type SettledAnswer, settleAnswer, settleJson } from "@baywright/setout";
 import type { Command } from "../command.ts";
 import { complain } from "../complain.ts";
 import { eachJob, severalJobs } from "../each-job.ts";
@@ -13,6 +6,7 @@ import { type ExitStatus, PLANNED, REFUSED, together } from "../exit-status.ts";
 import { readOptions } from "../options.ts";
 import { withReadingsOf } from "../readings-file.ts";
 import { surveyText } from "../show/survey.ts";
+import { systemOf } from "../system-of.ts";
 import type { World } from "../world.ts";
 
 export const settle: Command = {
@@ -61,11 +55,4 @@ async function run(args: readonly string[], world: World): Promise<ExitStatus> {
 			return answers.some(({ ok }) => !ok) ? REFUSED : PLANNED;
 		},
 	});
-}
-
-/** A job that was read names no other system than one it has. */
-function systemOf(job: Job, id: string): TrackSystem {
-	const system = findSystem(job, id);
-	if (system === undefined) throw new Error(`Broken invariant: no system "${id}".`);
-	return system;
 }

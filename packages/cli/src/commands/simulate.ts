@@ -1,14 +1,12 @@
 import { setImmediate } from "node:timers/promises";
 import {
 	FITS_WITHIN,
-	findSystem,
-	type Job,
+	GREATEST_SEED,
 	type Simulation,
 	type SimulationOrder,
 	type SimulationRun,
 	simulateBay,
 	simulateRandomBays,
-	type TrackSystem,
 	USUAL_ERRORS,
 } from "@baywright/setout";
 import type { Command } from "../command.ts";
@@ -17,12 +15,12 @@ import { eachJob, severalJobs } from "../each-job.ts";
 import { type ExitStatus, FAILED, PLANNED, REFUSED } from "../exit-status.ts";
 import { type Options, readOptions } from "../options.ts";
 import { type SimulatedBay, simulationText } from "../show/simulation.ts";
+import { systemOf } from "../system-of.ts";
 import { quoted } from "../text/plain.ts";
 import type { World } from "../world.ts";
 
 const OPTIONS = { count: { example: "1000" }, seed: { example: "1" }, json: "alone" } as const;
 const MOST_BAYS = 1_000_000;
-const GREATEST_SEED = 4_294_967_295;
 
 export const simulate: Command = {
 	name: "simulate",
@@ -121,11 +119,4 @@ function wholeNumber(text: string, least: number, most: number): number | string
 	return number >= least && number <= most
 		? number
 		: `found ${quoted(text)}, allowed a whole number from ${least} to ${most}`;
-}
-
-/** A job that was read names no other system than one it has. */
-function systemOf(job: Job, id: string): TrackSystem {
-	const system = findSystem(job, id);
-	if (system === undefined) throw new Error(`Broken invariant: no system "${id}".`);
-	return system;
 }

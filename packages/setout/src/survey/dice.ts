@@ -1,3 +1,6 @@
+/** Seeds are whole numbers from 0 to this. */
+export const GREATEST_SEED = 2 ** 32 - 1;
+
 /** Throws numbers from 0 to just under 1, the same ones for the same seed. */
 export type Dice = () => number;
 
