@@ -1,30 +1,18 @@
-import { cutAnswer, libraryOf, parseJob, planBay } from "@baywright/setout";
+import { cutAnswer } from "@baywright/setout";
 import { describe, expect, test } from "vitest";
+import { planned } from "../app/marks-right-angled.ts";
+import { bayOf } from "../setout-survey/bay.ts";
 
 /** Walls of 1500, 2500 and 1500 at right angles, track 40 off, bends of 310, end hardware 100 an end. */
-function plannedWith(fitted: object) {
-	const parsed = parseJob({
-		format: "baywright-job",
-		version: 1,
-		bays: [
-			{
-				id: "b",
-				corners: [
-					[0, 0],
-					[0, 1500],
-					[2500, 1500],
-					[2500, 0],
-				],
-				track: { system: "light-corded", projection: 40, radius: 310 },
-				fitted,
-			},
-		],
-	});
-	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-	const bay = parsed.job.bays[0];
-	if (bay === undefined) throw new Error("no bay");
-	return planBay(bay, libraryOf(parsed.job));
-}
+const plannedWith = (fitted: object) => {
+	const corners = [
+		[0, 0],
+		[0, 1500],
+		[2500, 1500],
+		[2500, 0],
+	];
+	return planned(bayOf({ corners, track: { system: "light-corded", projection: 40, radius: 310 }, fitted }));
+};
 
 // Between virtual corners 1460, 2420, 1460; each right-angled bend takes 2R − πR/2 off (closed form).
 const BENDS = 2 * (620 - 155 * Math.PI);

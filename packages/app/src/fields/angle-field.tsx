@@ -4,8 +4,8 @@ import { TypedField } from "./typed-field.tsx";
 
 interface Props {
 	readonly label: string;
-	/** Room angle, degrees. */
-	readonly value: number;
+	/** Room angle, degrees; null where nothing is set. */
+	readonly value: number | null;
 	/** degrees */
 	readonly greatest?: number;
 	readonly commit: (degrees: number) => string | null;
@@ -17,6 +17,11 @@ interface Props {
 /** A room angle in degrees. */
 export function AngleField({ value, greatest = GREATEST_ANGLE, ...rest }: Props) {
 	return (
-		<TypedField text={formatAngle(value)} read={(text) => readAngle(text, greatest)} inputMode="decimal" {...rest} />
+		<TypedField
+			text={value === null ? "" : formatAngle(value)}
+			read={(text) => readAngle(text, greatest)}
+			inputMode="decimal"
+			{...rest}
+		/>
 	);
 }

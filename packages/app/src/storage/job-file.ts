@@ -10,8 +10,13 @@ const pickers = import("browser-fs-access");
 // Said where they are asked for.
 pickers.catch(() => undefined);
 
-const KIND = { mimeTypes: ["application/json"], description: "Baywright job" };
-const READINGS = { mimeTypes: ["text/csv"], description: "Readings" };
+interface Kind {
+	readonly mimeTypes: [string];
+	readonly description: string;
+}
+
+const KIND: Kind = { mimeTypes: ["application/json"], description: "Baywright job" };
+const READINGS: Kind = { mimeTypes: ["text/csv"], description: "Readings" };
 
 /** Lets the user pick a job file and puts it on the desk. */
 export async function openJobFile(): Promise<void> {
@@ -21,74 +26,72 @@ export async function openJobFile(): Promise<void> {
 
 /** Puts a job file on the desk; a bad one shows its problems and leaves the desk as it is. */
 export async function receiveFile(file: File): Promise<void> {
-	const read = await textOf(file);
-	const refuse = (lines: readonly string[]) => screen.getState().show({ kind: "problems", file: file.name, lines });
-	if (!read.ok) {
-		refuse([read.reason]);
-		return;
-	}
-	const parsed = readJobText(read.text);
+	const text = await textOf(file);
+	if (text === null) return;
+	const parsed = readJobText(text);
 	if (parsed.ok) {
 		await replaceJob(parsed.job, `open ${file.name}`);
 		screen.getState().say(`Opened ${file.name}`);
-	} else refuse(parsed.problems.map(problemLine));
+	} else refuseFile(file.name, parsed.problems.map(problemLine));
 }
 
 /** Lets the user pick a file of readings and hands over its text; one that is no text shows why. */
 export async function pickReadings(receive: (text: string, name: string) => void): Promise<void> {
 	const picked = await attempt(pickers.then(({ fileOpen }) => fileOpen({ ...READINGS, extensions: [".csv"] })));
 	if (picked === null) return;
-	const { name } = picked.value;
-	const read = await textOf(picked.value);
-	if (read.ok) receive(read.text, name);
-	else screen.getState().show({ kind: "problems", file: name, lines: [read.reason] });
+	const text = await textOf(picked.value);
+	if (text !== null) receive(text, picked.value.name);
 }
 
 /** Saves readings, written as CSV, to a file of the user's choice. */
 export async function saveReadings(text: string): Promise<void> {
-	const blob = new Blob([text], { type: "text/csv" });
-	const name = fileName(desk.getState().job).replace(EXTENSION, "-readings.csv");
-	const saved = await attempt(
-		pickers.then(({ fileSave }) => fileSave(blob, { ...READINGS, extensions: [".csv"], fileName: name })),
-	);
-	if (saved !== null) screen.getState().say("Saved the readings to a file");
+	await save(text, READINGS, [".csv"], "-readings.csv", "Saved the readings to a file");
 }
 
-type FileText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly reason: string };
+/** Shows why a file will not do; the desk stays as it is. */
+export function refuseFile(file: string, lines: readonly string[]): void {
+	screen.getState().show({ kind: "problems", file, lines });
+}
 
-async function textOf(file: File): Promise<FileText> {
+/** Null where it is no text, which is then shown. */
+async function textOf(file: File): Promise<string | null> {
+	const refuse = (reason: string) => {
+		refuseFile(file.name, [reason]);
+		return null;
+	};
 	let bytes: ArrayBuffer;
 	try {
 		bytes = await file.arrayBuffer();
 	} catch {
-		return { ok: false, reason: "It cannot be read: it is a folder, or it is no longer where it was." };
+		return refuse("It cannot be read: it is a folder, or it is no longer where it was.");
 	}
 	try {
-		return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+		return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
 	} catch {
-		return { ok: false, reason: "It is not UTF-8 text, which it must be." };
+		return refuse("It is not UTF-8 text, which it must be.");
 	}
 }
 
 /** Saves the job as committed to a file of the user's choice. */
 export async function saveJobFile(): Promise<void> {
-	const { job } = desk.getState();
-	const blob = new Blob([serialiseJob(job)], { type: "application/json" });
-	const saved = await attempt(
-		pickers.then(({ fileSave }) =>
-			fileSave(blob, { ...KIND, extensions: [EXTENSION, ".json"], fileName: fileName(job) }),
-		),
-	);
-	if (saved !== null) screen.getState().say("Saved to a file");
+	await save(serialiseJob(desk.getState().job), KIND, [EXTENSION, ".json"], EXTENSION, "Saved to a file");
 }
 
-function fileName(job: Job): string {
+async function save(text: string, kind: Kind, extensions: string[], ending: string, said: string): Promise<void> {
+	const blob = new Blob([text], { type: kind.mimeTypes[0] });
+	const fileName = `${plainTitle(desk.getState().job)}${ending}`;
+	const saved = await attempt(pickers.then(({ fileSave }) => fileSave(blob, { ...kind, extensions, fileName })));
+	if (saved !== null) screen.getState().say(said);
+}
+
+/** The job's title as files may be called. */
+function plainTitle(job: Job): string {
 	const plain = job.title
 		.normalize("NFKD")
 		.toLowerCase()
 		.replace(/[^a-z0-9]+/g, "-")
 		.replace(/^-|-$/g, "");
-	return `${plain === "" ? "bay" : plain}${EXTENSION}`;
+	return plain === "" ? "bay" : plain;
 }
 
 /** Null where the user closed the picker; any other failure is said on screen. */

@@ -1,13 +1,11 @@
-import { withReading } from "@baywright/editor";
-import { cornerName, type Reading, readingName } from "@baywright/setout";
+import { cornerName, type Reading } from "@baywright/setout";
 import { useState } from "react";
-import { editBay } from "../desk/edit-bay.ts";
 import { useBay } from "../desk/on-table.ts";
 import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
 import { Pick } from "../fields/pick.tsx";
 import { WallPick } from "../panels/wall-pick.tsx";
-import { useWording, ValueField } from "./value-field.tsx";
+import { TakeField, type Untaken, useWording } from "./value-field.tsx";
 
 const KINDS = [
 	["run", "Run of a wall"],
@@ -26,9 +24,7 @@ const USUAL_ARM = 600;
 
 /** Any reading, by its kind and place; typing what it reads takes it. */
 export function AddReading() {
-	const wording = useWording();
-	const { walls } = wording;
-
+	const { walls } = useWording();
 	const [chosen, setChosen] = useState<Reading["kind"]>("run");
 	const [places, setPlaces] = useState({ wall: 0, corner: 1, from: 0, to: 2, arm: USUAL_ARM });
 	const kinds = KINDS.filter(([kind]) => kind === "run" || kind === "rise" || walls > 1);
@@ -39,15 +35,14 @@ export function AddReading() {
 	const corner = isBetween ? Math.min(Math.max(places.corner, 1), walls - 1) : Math.min(places.corner, walls);
 	const from = Math.min(places.from, walls);
 	const to = Math.min(places.to, walls);
-	const blank = blankReading(kind, { wall, corner, from, to, arm: places.arm });
-	const name = readingName(blank, walls);
+	const untaken = untakenReading(kind, { wall, corner, from, to, arm: places.arm });
 	return (
 		<details className="reading-add">
 			<summary>Add another reading</summary>
 			<div className="reading-add-fields">
 				<Pick label="Kind" value={kind} options={kinds} choose={setChosen} />
-				{"wall" in blank ? <WallPick wall={wall} choose={(each) => set({ wall: each })} /> : null}
-				{"corner" in blank ? (
+				{"wall" in untaken ? <WallPick wall={wall} choose={(each) => set({ wall: each })} /> : null}
+				{"corner" in untaken ? (
 					<CornerPick
 						label="Corner"
 						corner={corner}
@@ -76,13 +71,7 @@ export function AddReading() {
 				{kind === "diagonal" && from === to ? (
 					<p className="quiet">A diagonal goes from one corner to another.</p>
 				) : (
-					<ValueField
-						key={name}
-						reading={blank}
-						label={capital(name)}
-						value={null}
-						commit={(value) => editBay(`take the ${name}`, (bay) => withReading(bay, { ...blank, value }))}
-					/>
+					<TakeField reading={untaken} />
 				)}
 			</div>
 		</details>
@@ -97,22 +86,20 @@ interface Places {
 	readonly arm: number;
 }
 
-/** A reading that reads nothing yet. */
-function blankReading(kind: Reading["kind"], { wall, corner, from, to, arm }: Places): Reading {
-	const rest = { value: 0, sd: null };
+function untakenReading(kind: Reading["kind"], { wall, corner, from, to, arm }: Places): Untaken {
 	switch (kind) {
 		case "run":
-			return { kind, wall, ...rest };
+			return { kind, wall, sd: null };
 		case "diagonal":
-			return { kind, from, to, ...rest };
+			return { kind, from, to, sd: null };
 		case "angle":
-			return { kind, corner, ...rest };
+			return { kind, corner, sd: null };
 		case "chord":
-			return { kind, corner, arm, ...rest };
+			return { kind, corner, arm, sd: null };
 		case "rise":
-			return { kind, wall, at: null, ...rest };
+			return { kind, wall, at: null, sd: null };
 		case "square":
-			return { kind, corner, wall, ...rest };
+			return { kind, corner, wall, sd: null };
 	}
 }
 

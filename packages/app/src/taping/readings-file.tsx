@@ -2,9 +2,9 @@ import { csvProblemLine, readReadingsCsv, writeReadingsCsv } from "@baywright/se
 import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
-import { useBay } from "../desk/on-table.ts";
+import { bayOnTable, useBay } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
-import { pickReadings, saveReadings } from "../storage/job-file.ts";
+import { pickReadings, refuseFile, saveReadings } from "../storage/job-file.ts";
 
 /** Readings from a file and into one: a list written down on site, or kept by another program. */
 export function ReadingsFile() {
@@ -23,10 +23,10 @@ export function ReadingsFile() {
 
 /** All readings of the file after the bay's own, as one step; a file with anything wrong in it shows that and leaves the bay as it is. */
 function receiveReadings(text: string, file: string): void {
-	const { bay, unit } = onDesk();
+	const { bay, unit } = onTable();
 	const read = readReadingsCsv(text, bay, unit);
 	if (!read.ok) {
-		screen.getState().show({ kind: "problems", file, lines: read.problems.map(csvProblemLine) });
+		refuseFile(file, read.problems.map(csvProblemLine));
 		return;
 	}
 	const { readings } = read;
@@ -37,13 +37,11 @@ function receiveReadings(text: string, file: string): void {
 }
 
 function save(): void {
-	const { bay, unit } = onDesk();
+	const { bay, unit } = onTable();
 	void saveReadings(writeReadingsCsv(bay, unit));
 }
 
-function onDesk() {
-	const { job, bay: index } = desk.getState();
-	const bay = job.bays[index];
-	if (bay === undefined) throw new Error(`Broken invariant: no bay ${index} on the desk.`);
-	return { bay, unit: job.display.length };
+function onTable() {
+	const state = desk.getState();
+	return { bay: bayOnTable(state), unit: state.shown.display.length };
 }

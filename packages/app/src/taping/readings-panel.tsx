@@ -1,4 +1,4 @@
-import { loosened, takenAgain, withoutReading, withReading } from "@baywright/editor";
+import { loosened, takenAgain, withoutReading } from "@baywright/editor";
 import {
 	AT_95,
 	formatLength,
@@ -16,7 +16,7 @@ import { capital } from "../fields/capital.ts";
 import { Section } from "../panels/section.tsx";
 import { AddReading } from "./add-reading.tsx";
 import { ReadingsFile } from "./readings-file.tsx";
-import { useWording, ValueField } from "./value-field.tsx";
+import { TakeField, useWording, ValueField } from "./value-field.tsx";
 import "../styles/taping.css";
 
 /** What was taped of the bay and how it agrees: each reading taken again, loosened or removed in its place, and the next one to take. */
@@ -110,20 +110,13 @@ function NextReading() {
 	const wording = useWording();
 	if (next === null) return null;
 	const { reading, reaches } = next;
-	const name = readingName(reading, wording.walls);
 	const sure = formatLength(AT_95 * reaches, wording.unit, { unit: true, precision: 1 });
 	return (
 		<div className="reading-next">
 			<p>
 				Tape next: the {readingTask(reading, wording)}. The least sure cut length is then good to ± {sure}.
 			</p>
-			<ValueField
-				key={name}
-				reading={reading}
-				label={capital(name)}
-				value={null}
-				commit={(value) => editBay(`take the ${name}`, (bay) => withReading(bay, { ...reading, value }))}
-			/>
+			<TakeField reading={reading} />
 		</div>
 	);
 }

@@ -1,9 +1,11 @@
-import { formatAngle, type LengthUnit, type Reading } from "@baywright/setout";
+import { withReading } from "@baywright/editor";
+import { type LengthUnit, type Reading, readingName, type WantedReading } from "@baywright/setout";
 import { useDesk } from "../desk/desk.ts";
+import { editBay } from "../desk/edit-bay.ts";
 import { useBay } from "../desk/on-table.ts";
+import { AngleField } from "../fields/angle-field.tsx";
+import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
-import { GREATEST_ANGLE, readAngle } from "../fields/read-angle.ts";
-import { TypedField } from "../fields/typed-field.tsx";
 
 interface ValueProps {
 	readonly reading: Pick<Reading, "kind"> & { readonly arm?: number };
@@ -14,16 +16,7 @@ interface ValueProps {
 
 /** What a reading of this kind reads: degrees for an angle, else a length. */
 export function ValueField({ reading, label, value, commit }: ValueProps) {
-	if (reading.kind === "angle")
-		return (
-			<TypedField
-				label={label}
-				text={value === null ? "" : formatAngle(value)}
-				read={(text) => readAngle(text, GREATEST_ANGLE)}
-				inputMode="decimal"
-				commit={commit}
-			/>
-		);
+	if (reading.kind === "angle") return <AngleField label={label} value={value} commit={commit} />;
 	const signed = reading.kind === "rise" || reading.kind === "square";
 	const bounds = signed ? { least: -LONGEST } : { least: LEAST };
 	const greatest = reading.arm === undefined ? {} : { greatest: 2 * reading.arm - LEAST };
@@ -33,6 +26,24 @@ export function ValueField({ reading, label, value, commit }: ValueProps) {
 /** mm. */
 const LEAST = 1;
 const LONGEST = 10_000;
+
+/** What is to be read, without what it reads. */
+export type Untaken = WantedReading["reading"];
+
+/** Takes a reading that is not taken yet, by typing what it reads. */
+export function TakeField({ reading }: { readonly reading: Untaken }) {
+	const { walls } = useWording();
+	const name = readingName(reading, walls);
+	return (
+		<ValueField
+			key={name}
+			reading={reading}
+			label={capital(name)}
+			value={null}
+			commit={(value) => editBay(`take the ${name}`, (bay) => withReading(bay, { ...reading, value }))}
+		/>
+	);
+}
 
 /** What readings are put into words with. */
 export function useWording(): { readonly unit: LengthUnit; readonly walls: number } {

@@ -48,10 +48,9 @@ const forgetCut = (index: number, piece: string): Remedy => ({
 export function endsForShortPiece({ figures }: Finding, bay: Bay, lengths: readonly number[]): Remedy[] {
 	const short = Math.ceil(Number(figures.needed) - Number(figures.cut));
 	const { start, end } = endsOf(bay, lengths);
-	const whole = (at: number) => Math.round(at);
 	return [
-		...(short <= Number(figures.left) ? [moveEnd("left", start.wall, whole(start.at) + short)] : []),
-		...(short <= Number(figures.right) ? [moveEnd("right", end.wall, whole(end.at) - short)] : []),
+		...(short <= Number(figures.left) ? [moveEnd("left", start.wall, Math.round(start.at) + short)] : []),
+		...(short <= Number(figures.right) ? [moveEnd("right", end.wall, Math.round(end.at) - short)] : []),
 	];
 }
 

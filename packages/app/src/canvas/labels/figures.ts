@@ -22,19 +22,18 @@ export const riseFigure = (told: Told, wall: number, rise: number): Figure =>
 	lengthFigure(told, Math.abs(rise), surenessOf(told)?.rises[wall]);
 
 /** A corner's room angle (degrees). */
-export function angleFigure(told: Told, corner: number, angle: number): Figure {
-	const sd = surenessOf(told)?.angles[corner] ?? null;
-	const text = formatAngle(angle);
-	if (sd === null) return { text, face: "drawn", taped: false };
-	return { text: `${text} ± ${formatAngle(AT_95 * sd)}`, face: "taped", taped: true };
-}
+export const angleFigure = (told: Told, corner: number, angle: number): Figure =>
+	figureOf(angle, surenessOf(told)?.angles[corner], (degrees) => formatAngle(degrees));
 
 const surenessOf = ({ bay, plan }: Told) => dimensionSureness(bay, plan.system);
 
-function lengthFigure({ unit }: Told, length: number, sd: number | null = null): Figure {
-	const text = formatLength(length, unit);
-	if (sd === null) return { text, face: "drawn", taped: false };
-	return { text: `${text} ± ${formatLength(AT_95 * sd, unit)}`, face: "taped", taped: true };
+const lengthFigure = ({ unit }: Told, length: number, sd: number | null | undefined): Figure =>
+	figureOf(length, sd, (mm) => formatLength(mm, unit));
+
+function figureOf(value: number, sd: number | null | undefined, write: (value: number) => string): Figure {
+	const text = write(value);
+	if (sd === null || sd === undefined) return { text, face: "drawn", taped: false };
+	return { text: `${text} ± ${write(AT_95 * sd)}`, face: "taped", taped: true };
 }
 
 /** Room angle in degrees between two directions of travel. */
