@@ -1,4 +1,4 @@
-import { type Bay, libraryOf, parseJob, planBay } from "@baywright/setout";
+import { type Job, libraryOf, parseJob, planBay } from "@baywright/setout";
 import type { CandidateReading } from "@baywright/survey";
 import fc from "fast-check";
 import { expect, test } from "vitest";
@@ -6,11 +6,11 @@ import { anglesOf, bayOf, diagonalsOf, dice, misdrawn, risesOf, runsOf, shapeOf,
 
 const SEED = 2027;
 
-function bayIn(
+function jobOf(
 	corners: readonly { readonly x: number; readonly y: number }[],
 	rises: readonly number[],
 	more = {},
-): Bay {
+): Job {
 	const parsed = parseJob({
 		format: "baywright-job",
 		version: 1,
@@ -25,16 +25,12 @@ function bayIn(
 		],
 	});
 	if (!parsed.ok) throw new Error(JSON.stringify(parsed.problems));
-	return parsed.job.bays[0] as Bay;
+	return parsed.job;
 }
 
-const library = libraryOf({ systems: [], cloths: [], prices: [], region: "GB" } as unknown as Parameters<
-	typeof libraryOf
->[0]);
-
 /** What a fitter works by: wherever the bay lies. */
-const figuresOf = (bay: Bay) => {
-	const { pieces, corners, path } = planBay(bay, library);
+const figuresOf = (job: Job) => {
+	const { pieces, corners, path } = planBay(job.bays[0] as Job["bays"][number], libraryOf(job));
 	return {
 		length: path?.length ?? null,
 		cuts: pieces.map(({ cutLength }) => cutLength),
@@ -56,8 +52,8 @@ test("exact readings of a bay drawn 10 % off give the plan of the bay as it stan
 				...risesOf(stands),
 			];
 			const readings = what.map((each) => taken(stands, each));
-			const truth = figuresOf(bayIn(stands.corners, stands.rises));
-			const taped = figuresOf(bayIn(drawn.corners, drawn.rises, { readings }));
+			const truth = figuresOf(jobOf(stands.corners, stands.rises));
+			const taped = figuresOf(jobOf(drawn.corners, drawn.rises, { readings }));
 			expect(taped.length === null).toBe(truth.length === null);
 			if (truth.length === null || taped.length === null) return;
 			planned++;

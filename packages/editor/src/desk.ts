@@ -68,7 +68,8 @@ export function createDesk(opening: Job): StoreApi<Desk> {
 
 		function settle(job: Job, label: string, opened = get().opened, merge: string | null = null): void {
 			const { job: before, past, opened: openedBefore } = get();
-			const next = share(before, asTaped(share(before, job)));
+			// Another job was laid on the desk by itself, wherever its corners are.
+			const next = share(before, asTaped(share(before, job), opened === openedBefore ? before : undefined));
 			if (next === before) {
 				set({ ...showing(before), opened });
 				return;
@@ -116,8 +117,8 @@ export function createDesk(opening: Job): StoreApi<Desk> {
 			saved: "saved",
 
 			preview: (job) => {
-				const { shown } = get();
-				set(showing(share(shown, asTaped(share(shown, job))), WHILE_DRAGGING));
+				const { shown, job: before } = get();
+				set(showing(share(shown, asTaped(share(shown, job), before)), WHILE_DRAGGING));
 			},
 			commit: (label, job, merge) => settle(job ?? get().shown, label, undefined, merge),
 			cancel: () => set(showing(get().job)),

@@ -4,7 +4,7 @@ export { appendWall } from "./edits/append-wall.ts";
 export { addBay, canRemoveBay, duplicateBay, removeBay, renameBay, type WithBay } from "./edits/bays.ts";
 export type { ChainEnd } from "./edits/chain.ts";
 export { wallLength } from "./edits/faces.ts";
-export { setCut, setSpan, spanAcross } from "./edits/fitted.ts";
+export { type BracketMeasured, setCut, setFittedBracket, setSpan, spanAcross } from "./edits/fitted.ts";
 export { insertCorner, LEAST_WALL } from "./edits/insert-corner.ts";
 export { levelWall } from "./edits/level.ts";
 export { onBay } from "./edits/on-bay.ts";
@@ -34,17 +34,18 @@ export {
 	setOpening,
 	slide,
 	stretchOf,
+	USUAL_OBSTACLE,
 	USUAL_WINDOW,
 } from "./edits/on-walls.ts";
 export { loosened, takenAgain, withoutReading, withReading } from "./edits/readings.ts";
 export { type Removal, removeThing } from "./edits/remove.ts";
 export { canRemoveCorner, removeCorner } from "./edits/remove-corner.ts";
 export { retaped, type Typed } from "./edits/retape.ts";
+export { deepestBow, setRise, straightened, typedRise } from "./edits/rise.ts";
 export { angleOf, runOf, withAngle, withRun } from "./edits/runs.ts";
 export { mirror, otherSide } from "./edits/turn-over.ts";
 export { anchorOf } from "./grips/anchor.ts";
 export { isPulled } from "./grips/bend.ts";
-export { deepestBow, setRise } from "./grips/bow.ts";
 export type { Held } from "./grips/grip.ts";
 export { type GripKind, gripOf, isGrip, nudged } from "./grips/grips.ts";
 export { wayOut } from "./grips/wall.ts";

@@ -26,7 +26,14 @@ const SILL = 600;
 const HEAD = 2050;
 
 /** An opening of the usual heights. */
-const window = (wall: number, from: number, to: number): Opening => ({ wall, from, to, sill: SILL, head: HEAD });
+const window = (wall: number, from: number, to: number): Opening => ({
+	wall,
+	from,
+	to,
+	sill: SILL,
+	head: HEAD,
+	sillDepth: 0,
+});
 
 /** The bays that most houses have, the plainest first. */
 export const plainBays: readonly PlainBay[] = [

@@ -20,11 +20,10 @@ interface Remembered {
 }
 
 const remembered = new WeakMap<Bay, Remembered>();
-let shelf: {
-	readonly systems: Job["systems"];
-	readonly region: Job["region"];
-	readonly library: Library;
-} | null = null;
+/** What of a job a plan hangs on, beside the bay: with any of it another, so is the library. */
+const SHELVED = ["systems", "cloths", "spare", "region"] as const satisfies readonly (keyof Job)[];
+
+let shelf: (Pick<Job, (typeof SHELVED)[number]> & { readonly library: Library }) | null = null;
 
 /** The plan of every bay. A bay that kept its identity keeps its plan: a drag works out only the bay it changes. */
 export function plansOf(job: Job, effort?: PlanEffort): readonly BayPlan[] {
@@ -41,7 +40,9 @@ export function plansOf(job: Job, effort?: PlanEffort): readonly BayPlan[] {
 }
 
 function libraryFor(job: Job): Library {
-	if (shelf === null || shelf.systems !== job.systems || shelf.region !== job.region)
-		shelf = { systems: job.systems, region: job.region, library: libraryOf(job) };
+	const known = shelf;
+	if (known !== null && SHELVED.every((key) => known[key] === job[key])) return known.library;
+	const { systems, cloths, spare, region } = job;
+	shelf = { systems, cloths, spare, region, library: libraryOf(job) };
 	return shelf.library;
 }

@@ -7,7 +7,7 @@ import type { State } from "./measure.ts";
 import { faultsOf, type Network, type NetworkFault, startOf, type Unknown, unknownsOf } from "./network.ts";
 import { inverse, normalMatrix, takeApart, undetermined } from "./normal.ts";
 import type { Observation } from "./observation.ts";
-import { GLOBAL_TEST, LEAST_PIVOT, LETTING_GO, UNCHECKED } from "./tolerance.ts";
+import { GLOBAL_TEST, HOLDING_ON, LEAST_PIVOT, LETTING_GO, UNCHECKED } from "./tolerance.ts";
 
 /** A network at rest, how sure it is, and how well its readings agree. */
 export interface Adjusted extends Agreement {
@@ -50,7 +50,7 @@ export function adjust(network: Network): Outcome<Adjusted, NetworkFault> {
 	const faults = faultsOf(network);
 	if (faults.length > 0) return { ok: false, faults };
 	const unknowns = unknownsOf(network);
-	const weights = weightsOf(network.observations, { reading: 1, prior: LETTING_GO });
+	const weights = settlingWeights(network.observations);
 	const settled = descend(network, unknowns, weights, fullWeights(network.observations), startOf(network));
 	return settled.ok ? measured(network, unknowns, settled.value) : settled;
 }
@@ -78,6 +78,13 @@ function measured(
 
 export const fullWeights = (observations: readonly Observation[]): Float64Array =>
 	weightsOf(observations, { reading: 1, prior: 1 });
+
+/** Priors all but gone, except that some hold on to what the others then give. */
+const settlingWeights = (observations: readonly Observation[]): Float64Array =>
+	Float64Array.from(observations, ({ sd, role, holdsOn }) => {
+		const factor = role === "reading" ? 1 : holdsOn ? HOLDING_ON : LETTING_GO;
+		return factor / (sd * sd);
+	});
 
 /** Inverse variances, times a factor for each role. */
 const weightsOf = (observations: readonly Observation[], factor: Record<Observation["role"], number>): Float64Array =>

@@ -160,7 +160,15 @@ function priorsOf(bay: DrawnBay, points: readonly NetworkPoint[], parameters: re
 		const priorOfRun: Observation = { ...run, value: chord, sd: DRAWN_RUN * chord, role };
 		if (fixed) return [priorOfRun];
 		const rise: Observed = { kind: "sum", terms: [{ parameter: wall, factor: 1 }] };
-		return [priorOfRun, { ...rise, value: bay.rises[wall] ?? 0, sd: DRAWN_RISE * chord, role }];
+		const isTaped = bay.readings.some((reading) => reading.kind === "rise" && reading.wall === wall);
+		const priorOfRise = {
+			...rise,
+			value: bay.rises[wall] ?? 0,
+			sd: DRAWN_RISE * chord,
+			role,
+			holdsOn: !isTaped,
+		} as const;
+		return [priorOfRun, priorOfRise];
 	});
 	for (let corner = 1; corner < points.length - 1; corner++) {
 		const turn: Observed = { kind: "angle", at: corner, from: corner + 1, to: corner - 1 };

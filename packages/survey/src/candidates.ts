@@ -29,7 +29,8 @@ export function candidateReadings({ corners, network }: SettledBay): TapedReadin
 	return [...runs, ...diagonals, ...atCorners, ...rises];
 }
 
-function longestArm(corners: readonly Point[], corner: number): number {
+/** The longest arms that a chord at a corner between two walls may have, mm; 0 where a wall is too short for any. */
+export function longestArm(corners: readonly Point[], corner: number): number {
 	const at = corners[corner] as Point;
 	const shortest = Math.min(distance(corners[corner - 1] as Point, at), distance(at, corners[corner + 1] as Point));
 	return Math.min(LONGEST_ARM, Math.floor(shortest / ARM_STEP) * ARM_STEP);

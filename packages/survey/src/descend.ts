@@ -1,5 +1,5 @@
 import { found, type Outcome, refused } from "@baywright/geometry";
-import { type Linear, linearise } from "./linear.ts";
+import { downhillFrom, type Linear, linearise } from "./linear.ts";
 import type { State } from "./measure.ts";
 import { extentOf, type Network, type NetworkFault, type Unknown } from "./network.ts";
 import { diagonal, normalMatrix, solve, takeApart } from "./normal.ts";
@@ -86,7 +86,7 @@ function curved(
 		const step = DIFFERENCE / Math.sqrt(weightOf[i] as number);
 		const slopeAt = (by: number) => {
 			const aside = moved(state, unknowns, new Float64Array(unknowns.length).fill(by, i, i + 1));
-			return downhill(linearise(network, unknowns, aside), weights);
+			return downhillFrom(network, unknowns, weights, aside);
 		};
 		const ahead = slopeAt(step);
 		const behind = slopeAt(-step);

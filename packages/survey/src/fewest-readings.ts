@@ -1,15 +1,22 @@
 import type { Adjusted } from "./adjust.ts";
-import { applied, dot, type Gradient } from "./covariance.ts";
+import { applied, dot, type Gradient, propagate } from "./covariance.ts";
 import { foresee } from "./linear.ts";
 import type { Network } from "./network.ts";
 import type { Candidate, NextReading } from "./next-reading.ts";
 import { stateOf } from "./state-of.ts";
+import { thinnedOut } from "./thinned-out.ts";
 
 /**
  * The same reading is asked for twice at most in one list, because what is wrong with a tape's place is wrong each time; more often only
  * where the goal is out of reach otherwise.
  */
 const MOST_OF_ONE = [2, 4, 8];
+
+/**
+ * With more than this to choose from the list is only thinned out, not exchanged: what can be read grows with the square of the walls, and
+ * the work of exchanges with the square of that. Every bay of eight walls is searched, bowed ones too.
+ */
+const MOST_SEARCHED = 60;
 
 /** An exchange counts if it makes the worst variance smaller by this share. */
 const WORTH_IT = 1e-6;
@@ -32,22 +39,25 @@ export function fewestReadings(
 	figures: readonly Gradient[],
 	goal: number,
 ): NextReading[] {
-	const design = designOf(network, adjusted, candidates, figures);
-	const enough = (at: Design) => worstOf(at) <= goal * goal;
-	if (enough(design)) return [];
-	for (const most of MOST_OF_ONE) {
-		const list = fewestOf(design, most, enough);
-		if (list !== null) return inOrder(design, list);
+	if (figures.every((figure) => propagate(adjusted.covariance, figure) <= goal)) return [];
+	const isSearched = candidates.length <= MOST_SEARCHED;
+	const designFor = (some: readonly Candidate[]) => designOf(network, adjusted, some, figures);
+	const thinned = (most: number, variance: number | null) =>
+		thinnedOut(network, adjusted, candidates, figures, { most, goal: variance });
+	for (const most of isSearched ? MOST_OF_ONE : [1, ...MOST_OF_ONE]) {
+		const few = thinned(most, goal * goal);
+		if (few === null) continue;
+		if (!isSearched) return ordered(designFor, candidates, few);
+		return ordered(designFor, candidates, fewestOf(designFor(candidates), few, most, goal * goal));
 	}
-	return inOrder(design, thinnedOut(design, MOST_OF_ONE[0] as number, enough));
+	return ordered(designFor, candidates, thinned(MOST_OF_ONE[0] as number, null) ?? []);
 }
 
-/** Each reading up to `most` times; null where that never reaches the goal. */
-function fewestOf(design: Design, most: number, enough: (at: Design) => boolean): number[] | null {
-	const begun = [addedUntil(design, most, enough), thinnedOut(design, most, enough)];
-	const reached = begun.filter((list) => enough(withAll(design, list)));
-	if (reached.length === 0) return null;
-	let best = reached.reduce((a, b) => (b.length < a.length ? b : a));
+/** Each reading up to `most` times, begun from `few` that reach the goal, a variance. */
+function fewestOf(design: Design, few: readonly number[], most: number, goal: number): readonly number[] {
+	const enough = (at: Design) => worstOf(at) <= goal;
+	const added = addedUntil(design, most, enough);
+	let best = added.length < few.length && enough(withAll(design, added)) ? added : few;
 	for (;;) {
 		const shorter = exchanged(design, lessOne(design, best), most, enough);
 		if (shorter === null) return best;
@@ -166,22 +176,6 @@ function addedUntil(design: Design, most: number, enough: (at: Design) => boolea
 	return taken;
 }
 
-/** Everything `most` times, and then one less each time, the one least missed, as long as that is enough; if it never was, as long as none is missed. */
-function thinnedOut(design: Design, most: number, enough: (at: Design) => boolean): number[] {
-	let taken = Array.from({ length: most * design.candidates }, (_, i) => i % design.candidates);
-	let at = withAll(design, taken);
-	const limit = worstOf(at) * (1 + WORTH_IT);
-	const still = enough(at) ? enough : (less: Design) => worstOf(less) <= limit;
-	for (;;) {
-		const out = leastMissed(at, taken);
-		if (out === null) return taken;
-		const less = changed(at, out, -1);
-		if (!still(less)) return taken;
-		taken = without(taken, out);
-		at = less;
-	}
-}
-
 function leastMissed(at: Design, taken: readonly number[]): number | null {
 	let best: number | null = null;
 	let least = Number.POSITIVE_INFINITY;
@@ -239,17 +233,26 @@ function bestFor(at: Design, taken: readonly number[], out: number, most: number
 	return best;
 }
 
-/** The one that helps most first. */
-function inOrder(design: Design, readings: readonly number[]): NextReading[] {
-	let rest = [...readings];
-	let at = design;
+/** The one that helps most first. Only what is asked for is looked at. */
+function ordered(
+	designFor: (some: readonly Candidate[]) => Design,
+	candidates: readonly Candidate[],
+	readings: readonly number[],
+): NextReading[] {
+	const asked = [...new Set(readings)];
+	let rest = readings.map((reading) => asked.indexOf(reading));
+	let at = designFor(asked.map((reading) => candidates[reading] as Candidate));
 	const list: NextReading[] = [];
 	while (rest.length > 0) {
 		const now = at;
-		const candidate = rest.reduce((a, b) => (worstWith(now, b, 1) < worstWith(now, a, 1) ? b : a));
-		at = changed(now, candidate, 1);
-		rest = without(rest, candidate);
-		list.push({ candidate, from: Math.sqrt(worstOf(now)), reaches: Math.sqrt(worstOf(at)) });
+		const next = rest.reduce((a, b) => (worstWith(now, b, 1) < worstWith(now, a, 1) ? b : a));
+		at = changed(now, next, 1);
+		rest = without(rest, next);
+		list.push({
+			candidate: asked[next] as number,
+			from: Math.sqrt(worstOf(now)),
+			reaches: Math.sqrt(worstOf(at)),
+		});
 	}
 	return list;
 }

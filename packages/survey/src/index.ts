@@ -1,6 +1,6 @@
 export { type Adjusted, type Agreement, adjust, type ObservationCheck } from "./adjust.ts";
 export type { DrawnBay } from "./bay-network.ts";
-export { candidateReadings, type TapedReading } from "./candidates.ts";
+export { candidateReadings, longestArm, type TapedReading } from "./candidates.ts";
 export { type Covariance, covary, type ErrorEllipse, errorEllipse, type Gradient, propagate } from "./covariance.ts";
 export type { Network, NetworkFault, NetworkPoint, Parameter } from "./network.ts";
 export { type Candidate, type NextReading, nextReading } from "./next-reading.ts";

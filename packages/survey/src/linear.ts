@@ -21,6 +21,23 @@ export function linearise({ observations }: Network, unknowns: readonly Unknown[
 	return { rows, misfits };
 }
 
+/** −JᵀPv, for which no row is needed by itself: a fraction of the work. */
+export function downhillFrom(
+	{ observations }: Network,
+	unknowns: readonly Unknown[],
+	weights: Float64Array,
+	state: State,
+): Float64Array {
+	const slopes = new Float64Array(state.values.length);
+	const sums = new Float64Array(state.values.length);
+	observations.forEach((observation, k) => {
+		slopes.fill(0);
+		const pull = -(weights[k] as number) * misfit(observation, measure(observation, state, slopes));
+		for (let i = 0; i < sums.length; i++) sums[i] = (sums[i] as number) + pull * (slopes[i] as number);
+	});
+	return overUnknowns(sums, unknowns);
+}
+
 function overUnknowns(slopes: Float64Array, unknowns: readonly Unknown[]): Float64Array {
 	const row = new Float64Array(unknowns.length);
 	for (let i = 0; i < row.length; i++) {

@@ -8,6 +8,8 @@ export type Observation = Observed & {
 	readonly sd: number;
 	/** A prior is what is believed before anything is read: it yields to every reading and counts towards no redundancy. */
 	readonly role: "reading" | "prior";
+	/** Set on a prior that yields to readings, but to no other prior. */
+	readonly holdsOn?: boolean;
 };
 
 /** What can be observed. */

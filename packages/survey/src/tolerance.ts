@@ -5,6 +5,13 @@
  */
 export const LETTING_GO = 1e-6;
 
+/**
+ * The same of a rise that is drawn and was not taped. An angle read beside a bow is between tangents, so rise and turn could each make way
+ * for it; a bow that was drawn stays as it is, and the walls turn. Still far below whatever was read: a rise drawn 100 mm out, which angles
+ * and lengths tell to 6 mm, moves the answer by less than 1e-3 mm.
+ */
+export const HOLDING_ON = 1e-3;
+
 /** Least pivot of a normal matrix scaled to a diagonal of 1, below which something is undetermined: far above rounding, far below any survey. */
 export const LEAST_PIVOT = 1e-12;
 

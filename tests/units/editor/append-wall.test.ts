@@ -55,5 +55,20 @@ test("a wall added at either end has the run and the angle typed", () => {
 
 test("what stands on the walls stays on them when a wall comes before", () => {
 	const bay = appendWall(plainBay("square"), "left", 500, 135);
-	expect(bay.openings).toEqual([{ wall: 2, from: 150, to: 1650, sill: 600, head: 2050 }]);
+	expect(bay.openings).toEqual([{ wall: 2, from: 150, to: 1650, sill: 600, head: 2050, sillDepth: 0 }]);
+});
+
+test("typed at a taped bay, run and angle are readings, whichever end it goes to; nothing is at a drawn one", () => {
+	const bay = { ...plainBay("square"), readings: [{ kind: "run", wall: 0, value: 700, sd: null }] } as Bay;
+	expect(appendWall(bay, "right", 500, 135).readings).toEqual([
+		{ kind: "run", wall: 0, value: 700, sd: null },
+		{ kind: "run", wall: 3, value: 500, sd: null },
+		{ kind: "angle", corner: 3, value: 135, sd: null },
+	]);
+	expect(appendWall(bay, "left", 500, 135).readings).toEqual([
+		{ kind: "run", wall: 1, value: 700, sd: null },
+		{ kind: "run", wall: 0, value: 500, sd: null },
+		{ kind: "angle", corner: 1, value: 135, sd: null },
+	]);
+	expect(appendWall(plainBay("square"), "right", 500, 135).readings).toEqual([]);
 });

@@ -27,14 +27,14 @@ test("an opening is pasted on the wall that is chosen, as near its own place as 
 	const job = newJob(plainBay("five-sided"));
 	const clip = copied(job, OPENING);
 	const done = pasted(job, 0, clip, 0);
-	expect(done.job.bays[0]?.openings.at(-1)).toEqual({ wall: 0, from: 40, to: 600, sill: 600, head: 2050 });
+	expect(done.job.bays[0]?.openings.at(-1)).toEqual({ wall: 0, from: 40, to: 600, sill: 600, head: 2050, sillDepth: 0 });
 	expect(done.selection).toEqual({ kind: "opening", index: 3 });
 	expect(done.label).toBe("paste an opening");
 });
 
 test("a place that is taken gives way to the nearest free one", () => {
 	const bay = plainBay("recess");
-	const job = newJob({ ...bay, openings: [{ wall: 0, from: 700, to: 1200, sill: 600, head: 2050 }] });
+	const job = newJob({ ...bay, openings: [{ wall: 0, from: 700, to: 1200, sill: 600, head: 2050, sillDepth: 0 }] });
 	// Free are 0 to 700 and 1200 to 2000: beside it on either side, 500 away, and at the wall's end.
 	const { openings } = pasted(job, 0, copied(job, OPENING), null).job.bays[0] as Job["bays"][number];
 	expect(openings[1]).toMatchObject({ from: 1200, to: 1700 });
@@ -65,7 +65,7 @@ test("things pasted again and again never overlap, and stop when the wall is ful
 		fc.property(fc.integer({ min: 60, max: 900 }), fc.integer({ min: 0, max: 1100 }), (width, from) => {
 			let job = newJob({
 				...plainBay("recess"),
-				openings: [{ wall: 0, from, to: from + width, sill: null, head: null }],
+				openings: [{ wall: 0, from, to: from + width, sill: null, head: null, sillDepth: 0 }],
 			});
 			const clip = copied(job, OPENING);
 			for (let i = 0; ; i++) {

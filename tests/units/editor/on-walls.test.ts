@@ -134,6 +134,7 @@ describe("what is put on a wall", () => {
 			to: 500,
 			sill: 850,
 			head: 2100,
+			sillDepth: 0,
 		});
 		expect(addOpening(bay({ openings: [] }), { wall: 0, from: 10, to: 500 }).openings[0]).toMatchObject({
 			sill: 600,

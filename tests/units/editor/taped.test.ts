@@ -1,5 +1,6 @@
-import { runOf } from "@baywright/editor";
+import { retaped, runOf, withRun } from "@baywright/editor";
 import { type Bay, libraryOf, planBay } from "@baywright/setout";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { driver } from "./driver.ts";
 import { jobOf, SQUARE } from "./sample-bay.ts";
@@ -93,5 +94,151 @@ describe("a taped bay on the table", () => {
 		const table = taped(HELD, { track: { end: { wall: 2, at: 900 } } });
 		expect(table.bay.track.end?.at).toBeCloseTo(950, 2);
 		expect(table.plan.findings.map(({ code }) => code)).not.toContain("end-off-wall");
+	});
+});
+
+describe("what nobody moved stays where it lay", () => {
+	type Corners = readonly (readonly [number, number])[];
+	/** mm: a tenth is far less than a tape or an eye sees. */
+	const expectStill = (now: Corners, before: Corners, which: readonly number[], why = "") => {
+		for (const i of which) {
+			const [[x, y], [bx, by]] = [now[i] as Corners[number], before[i] as Corners[number]];
+			expect(Math.hypot(x - bx, y - by), `corner ${i} ${why}`).toBeLessThanOrEqual(0.15);
+		}
+	};
+	/** Under the hand at several places, then let go at the last. */
+	const dragged = (table: ReturnType<typeof taped>, corner: number, ways: Corners, each: () => void) => {
+		const [x, y] = table.corners[corner] as Corners[number];
+		table.grab({ kind: "corner", index: corner }, { x, y });
+		for (const [dx, dy] of ways) {
+			table.drag({ x: x + dx, y: y + dy });
+			each();
+		}
+		table.drop();
+		each();
+	};
+	const WAYS: Corners = [
+		[3, -2],
+		[120, 90],
+		[-200, 60],
+		[10, -300],
+	];
+
+	it.each([0, 1, 2, 3])("in a bay that readings hold, whichever corner is dragged (%d)", (corner) => {
+		const table = taped(HELD);
+		const before = table.corners;
+		dragged(table, corner, WAYS, () => expectStill(table.corners, before, [0, 1, 2, 3]));
+	});
+
+	it("does not wander off, however often a corner is dragged", () => {
+		const table = taped(HELD);
+		const before = table.corners;
+		for (let i = 0; i < 60; i++) dragged(table, i % 4, [[40 * Math.sin(i), 70 * Math.cos(i)]], () => {});
+		expectStill(table.corners, before, [0, 1, 2, 3]);
+	});
+
+	it("with only the first run taped, its left end goes round the corner and nothing else moves", () => {
+		const table = taped([{ kind: "run", wall: 0, value: 950 }]);
+		const before = table.corners;
+		const [[x, y], [px, py]] = [before[0] as Corners[number], before[1] as Corners[number]];
+		dragged(table, 0, WAYS, () => {
+			expectStill(table.corners, before, [1, 2, 3]);
+			expect(runOf(table.corners, 0)).toBeCloseTo(950, 2);
+		});
+		const [dx, dy] = WAYS.at(-1) as Corners[number];
+		const [ex, ey] = table.corners[0] as Corners[number];
+		expect(Math.atan2(ey - py, ex - px)).toBeCloseTo(Math.atan2(y + dy - py, x + dx - px), 3);
+	});
+
+	it("the corner of two walls that are held springs back, and neither end swings", () => {
+		const table = driver(
+			jobOf({
+				corners: SQUARE.slice(0, 3),
+				readings: [
+					{ kind: "run", wall: 0, value: 900 },
+					{ kind: "run", wall: 1, value: 1800 },
+					{ kind: "angle", corner: 1, value: 92 },
+				],
+			}),
+		).reach(0);
+		const before = table.corners;
+		dragged(table, 1, WAYS, () => expectStill(table.corners, before, [0, 1, 2]));
+	});
+
+	it("a single wall that is taped turns about the end that is not dragged", () => {
+		const table = driver(
+			jobOf({ corners: SQUARE.slice(0, 2), readings: [{ kind: "run", wall: 0, value: 900 }] }),
+		).reach(0);
+		const before = table.corners;
+		dragged(table, 0, WAYS, () => {
+			expectStill(table.corners, before, [1]);
+			expect(runOf(table.corners, 0)).toBeCloseTo(900, 2);
+		});
+	});
+
+	it("a first run that is taped otherwise moves the left end, not the bay", () => {
+		const table = taped(HELD.slice(0, 3));
+		const before = table.corners;
+		const { job } = table.desk;
+		const readings = [{ ...HELD[0], value: 980, sd: null }, ...(job.bays[0] as Bay).readings.slice(1)];
+		table.desk.change("taken again", [{ op: "replace", path: "/bays/0/readings", value: readings }]);
+		expect(runOf(table.corners, 0)).toBeCloseTo(980, 2);
+		expectStill(table.corners, before, [1, 2, 3]);
+	});
+
+	it("a run that is typed moves the rest along, as in a bay that is only drawn", () => {
+		const table = taped(HELD.slice(0, 3));
+		const before = table.corners;
+		const bay = table.bay;
+		table.desk.commit("typed", {
+			...table.desk.job,
+			bays: [
+				retaped(
+					{ ...bay, corners: withRun(bay.corners, 0, 980) as unknown as Bay["corners"] },
+					{ kind: "run", wall: 0 },
+					980,
+				),
+			],
+		});
+		expectStill(table.corners, before, [0]);
+		expect(table.corners[1]?.[1]).toBeCloseTo((before[1]?.[1] as number) + 30, 2);
+	});
+
+	it("in any bay that every distance holds, whichever one or two are moved", () => {
+		const place = fc.tuple(fc.integer({ min: -150, max: 150 }), fc.integer({ min: -150, max: 150 }));
+		fc.assert(
+			fc.property(
+				fc.integer({ min: 3, max: 6 }),
+				fc.array(place, { minLength: 7, maxLength: 7 }),
+				fc.array(fc.tuple(fc.nat(6), place), { minLength: 1, maxLength: 2 }),
+				(walls, off, moves) => {
+					const radius = 1500;
+					const corners = Array.from({ length: walls + 1 }, (_, i): [number, number] => {
+						const at = Math.PI * (1 - i / walls);
+						const [dx, dy] = off[i] as [number, number];
+						return [Math.round(radius * Math.cos(at)) + dx, Math.round(radius * Math.sin(at)) + dy];
+					});
+					const readings = corners.flatMap(([x, y], from) =>
+						corners.slice(from + 1).map(([tx, ty], beyond) => {
+							const value = Math.hypot(tx - x, ty - y);
+							return beyond === 0
+								? { kind: "run", wall: from, value }
+								: { kind: "diagonal", from, to: from + 1 + beyond, value };
+						}),
+					);
+					const table = driver(jobOf({ corners, readings, track: { system: "flexible" } })).reach(0);
+					const before = table.corners;
+					const drawn = before.map(([x, y], i) => {
+						const move = moves.find(([corner]) => corner % (walls + 1) === i);
+						return move === undefined ? [x, y] : [x + move[1][0], y + move[1][1]];
+					});
+					const { job } = table.desk;
+					table.desk.preview({ ...job, bays: [{ ...table.bay, corners: drawn as unknown as Bay["corners"] }] });
+					// Two corners at least were left, and they tell where the whole lies.
+					expectStill(table.corners, before, [...before.keys()]);
+				},
+			),
+			{ seed: 3107, numRuns: 40 },
+		);
 	});
 });

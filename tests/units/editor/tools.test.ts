@@ -136,7 +136,7 @@ describe("the opening tool", () => {
 		expect(table.toolbox.sketch?.figures.map((it) => ("mm" in it ? it.mm : 0))).toEqual([302, 1198, 300]);
 		expect(table.desk.past).toEqual([]);
 		table.drop();
-		expect(valid(table.bay).openings).toEqual([{ wall: 1, from: 302, to: 1500, sill: 600, head: 2050 }]);
+		expect(valid(table.bay).openings).toEqual([{ wall: 1, from: 302, to: 1500, sill: 600, head: 2050, sillDepth: 0 }]);
 		expect(table.desk.selection).toEqual({ kind: "opening", index: 0 });
 		expect(table.undo().bay.openings).toEqual([]);
 	});

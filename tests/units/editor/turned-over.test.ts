@@ -72,6 +72,16 @@ describe("turned over", () => {
 		});
 	});
 
+	it("stacks a curtain on the other side", () => {
+		const curtains = [{ to: 1000, stacks: "right" }, { from: 1000, to: 2000, stacks: "both" }, { from: 2000 }];
+		const mirrored = valid(mirror(bayOf({ corners: SQUARE, curtains }), 3500));
+		expect(mirrored.curtains.map(({ from, to, stacks }) => [from, to, stacks])).toEqual([
+			[null, 1500, "auto"],
+			[1500, 2500, "both"],
+			[2500, null, "left"],
+		]);
+	});
+
 	it("leaves a curtain that hangs past the track where it is", () => {
 		const bay = bayOf({
 			corners: SQUARE,

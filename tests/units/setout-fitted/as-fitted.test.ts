@@ -70,7 +70,7 @@ describe("a piece that is cut", () => {
 		expect(answer(CUT + 1.9)).toBe("Still fits, 2 mm to spare.");
 	});
 	test("is told what to saw off, rounded down", () => {
-		expect(answer(CUT + 8.7)).toBe("8 mm too long: saw 8 mm off a straight end.");
+		expect(answer(CUT + 8.7)).toMatch(/^8 mm too long: saw 8 mm off either end/);
 	});
 	test("may hang a little short, and is cut anew beyond", () => {
 		const { brackets, path, system } = plannedWith({});

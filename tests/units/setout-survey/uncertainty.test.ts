@@ -1,4 +1,4 @@
-import { type Bay, nextReading, settle, sureCuts, sureSetBacks, wantedReadings } from "@baywright/setout";
+import { type Bay, settle, sureCuts, sureFigures, sureSetBacks, wantedReadings } from "@baywright/setout";
 import { describe, expect, test } from "vitest";
 import { bayOf, systemOf } from "./bay.ts";
 
@@ -102,12 +102,69 @@ describe("how sure a cut length is", () => {
 	});
 });
 
+describe("how sure a bracket's tape readings are", () => {
+	const sureOf = (bay: Bay) => sureFigures(bay, systemOf(bay), surveyOf(bay));
+	const gradientOf = (figure: { readonly gradient: Float64Array } | null | undefined) => [...(figure?.gradient ?? [])];
+
+	test("beside a bend they move with the set-back: (d + R)·cot(θ/2) and 20 of straight", () => {
+		const brackets = sureOf(taped(square))?.brackets ?? [];
+		const beside = brackets.find(({ fromRightCorner }) => Math.abs((fromRightCorner?.value ?? 0) - 370) < 1e-6);
+		expect(beside).toBeDefined();
+		// The walls at corner 1 go 900 up and 1800 across; d(cot(θ/2))/dθ is −1 at 90°. The room angle opens by 1/900 rad for each mm that corner 1 goes
+		// to the right, and by 1/1800 for each mm that corner 2 rises; it closes by 1/1800 for each that corner 1 rises.
+		const [dx1, dy1, , dy2] = gradientOf(beside?.fromRightCorner).slice(2);
+		expect(dy2).toBeCloseTo(-350 / 1800, 3);
+		expect(dx1).toBeCloseTo(-350 / 900, 3);
+		expect(dy1).toBeCloseTo(350 / 1800, 3);
+	});
+
+	test("a pin taped from its left corner stays there; from its right corner it moves with the run", () => {
+		const bay = taped(square, { track: { brackets: [{ wall: 1, at: 900 }] } });
+		const pin = sureOf(bay)?.brackets.find(({ fromLeftCorner }) => Math.abs((fromLeftCorner?.value ?? 0) - 900) < 1e-6);
+		expect(pin?.fromLeftCorner?.sd).toBeLessThan(1e-6);
+		// The run of wall 1, which lies along x: from corner 1 to corner 2.
+		const run = new Array(8 + 3).fill(0);
+		run[2] = -1;
+		run[4] = 1;
+		const gradient = gradientOf(pin?.fromRightCorner);
+		run.forEach((slope, column) => {
+			if (column !== 3 && column !== 5) expect(gradient[column], `column ${column}`).toBeCloseTo(slope, 6);
+		});
+	});
+
+	test("where a hair more front takes one more bracket, the leap is no slope", () => {
+		const fronts = Array.from({ length: 700 }, (_, i) => 1500 + i);
+		const countFor = (width: number) => sureOf(fronted(width))?.brackets.length ?? 0;
+		const fronted = (width: number) =>
+			taped([
+				[0, 0],
+				[0, 900],
+				[width, 900],
+				[width, 0],
+			]);
+		const at = fronts.find((width) => countFor(width) !== countFor(width + 1)) as number;
+		let [low, high] = [at, at + 1];
+		while (high - low > 1e-3) {
+			const middle = (low + high) / 2;
+			if (countFor(middle) === countFor(low)) low = middle;
+			else high = middle;
+		}
+		// Differences are taken 0.05 either way: from either of these one of them leaps.
+		const near = [low - 0.02, high + 0.02];
+		const figures = near.flatMap((width) => sureOf(fronted(width))?.brackets ?? []);
+		expect(countFor(low - 0.02)).not.toBe(countFor(high + 0.02));
+		// A row spread anew shifts by a hundred and more.
+		const sds = figures.flatMap(({ fromLeftCorner }) => (fromLeftCorner === null ? [] : [fromLeftCorner.sd]));
+		expect(sds.length).toBeGreaterThan(figures.length / 2);
+		expect(Math.max(...sds)).toBeLessThan(4);
+	});
+});
+
 describe("which reading to take next", () => {
-	test("the first of all candidates to make the worst cut length surest, and what it reaches is what settling again gives", () => {
+	test("the first of the list, and what it reaches is what settling again gives", () => {
 		const bay = bayOf({ corners: square, readings: distances(square).slice(0, 4) });
-		const next = nextReading(bay, systemOf(bay), surveyOf(bay));
-		expect(next).not.toBeNull();
-		if (next === null) return;
+		const [next] = wantedReadings(bay, systemOf(bay), surveyOf(bay)).readings;
+		if (next === undefined) throw new Error("nothing is wanted");
 		const value = { run: 900, diagonal: 0, angle: 90, chord: 0, rise: 0, square: 0 }[next.reading.kind] || Number.NaN;
 		const index = distances(square).find(
 			(each) => JSON.stringify({ ...each, value: 0 }) === JSON.stringify({ ...next.reading, sd: undefined, value: 0 }),

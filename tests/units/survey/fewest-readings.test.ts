@@ -76,6 +76,45 @@ describe("the fewest readings to a goal", () => {
 		});
 	});
 
+	test("in a bay of twelve walls the goal is reached, and no one of the list could be left out", () => {
+		const many = Array.from({ length: 13 }, (_, i): Point => {
+			const heading = Math.PI * (1 - i / 12);
+			return { x: 4000 * Math.cos(heading), y: 4000 * Math.sin(heading) };
+		});
+		const drawn = { corners: many, rises: many.slice(1).map(() => 0) };
+		const settle = (readings: DrawnBay["readings"]) => {
+			const outcome = settleBay({ ...drawn, readings });
+			if (!outcome.ok) throw new Error(JSON.stringify(outcome.faults));
+			return outcome.value;
+		};
+		const open = settle([]);
+		const choice = candidateReadings(open);
+		expect(choice.length).toBeGreaterThan(60);
+		// All runs together, and how far it is across.
+		const runs = new Array<number>(26 + 12).fill(0);
+		many.slice(1).forEach((to, wall) => {
+			const from = many[wall] as Point;
+			const run = Math.hypot(to.x - from.x, to.y - from.y);
+			for (const [i, share] of [(to.x - from.x) / run, (to.y - from.y) / run].entries()) {
+				runs[2 * wall + i] = (runs[2 * wall + i] as number) - share;
+				runs[2 * wall + 2 + i] = (runs[2 * wall + 2 + i] as number) + share;
+			}
+		});
+		const wanted = [runs, new Array<number>(26 + 12).fill(0).fill(1, 24, 25)];
+		const goal = 4;
+		const list = fewestBayReadings(open, choice, wanted, goal).map(
+			({ candidate }) => choice[candidate] as CandidateReading,
+		);
+		const sure = (what: readonly CandidateReading[]) => {
+			const bay = settle(taken(open, what));
+			return Math.max(...wanted.map((figure) => propagate(bay.covariance, figure)));
+		};
+		expect(sure(list)).toBeLessThanOrEqual(goal * (1 + 1e-6));
+		for (const [out] of list.entries()) expect(sure(list.toSpliced(out, 1)), `without ${out}`).toBeGreaterThan(goal);
+		expect(fewestBayReadings(settle(taken(open, [...choice, ...choice])), choice, wanted, goal)).toEqual([]);
+		expect(fewestBayReadings(open, choice, wanted, 0.01).at(-1)?.reaches).toBeGreaterThan(0.01);
+	});
+
 	test("nothing where the goal is reached already", () => {
 		expect(fewestBayReadings(settled(taken(bay, [...candidates, ...candidates])), candidates, figures, 5)).toEqual([]);
 	});

@@ -163,6 +163,49 @@ describe("a bay as drawn and as taped", () => {
 		expect(settled(square([], { rises: [0, 80, 0] })).rises).toEqual([0, expect.closeTo(80, 6), 0]);
 	});
 
+	describe("a bow that is drawn 120 over a front of 1800", () => {
+		const rises = [0, 120, 0];
+		const angle = (corner: number, value: number): Reading => ({ kind: "angle", corner, value, sd: null });
+		const angleOf = (bay: DrawnBay, corner: number) => tape(bay, { kind: "angle", corner });
+		const drawn = square([], { rises });
+		const wider = [angle(1, angleOf(drawn, 1) + 5), angle(2, angleOf(drawn, 2) + 5)];
+
+		test("stays as drawn where angles are read beside it: the walls turn", () => {
+			const bay = settled({ ...drawn, readings: wider });
+			expect(Math.abs((bay.rises[1] as number) - 120)).toBeLessThan(3);
+			for (const { corner, value } of wider as { corner: number; value: number }[])
+				expect(angleOf({ ...bay, readings: [] }, corner)).toBeCloseTo(value, 4);
+			const runs = [run(0, 905), run(1, 1790), run(2, 890)];
+			expect(Math.abs((settled({ ...drawn, readings: [...runs, ...wider] }).rises[1] as number) - 120)).toBeLessThan(3);
+		});
+
+		test("gives way to a rise that is taped, in the middle or beside it", () => {
+			const taped: Reading = { kind: "rise", wall: 1, at: null, value: 150, sd: null };
+			expect(settled({ ...drawn, readings: [...wider, taped] }).rises[1]).toBeCloseTo(150, 3);
+			const there = { corners, rises: [0, 150, 0] };
+			const beside = { kind: "rise", wall: 1, at: 400 } as const;
+			const readings = [...wider, run(1, 1800), { ...beside, value: tape(there, beside), sd: null }];
+			expect(settled({ ...drawn, readings }).rises[1]).toBeCloseTo(150, 2);
+		});
+
+		test("and to what angles and lengths together say of it: exact readings give the exact bay", () => {
+			const there = { corners: corners.with(2, { x: 1830, y: 930 }).with(3, { x: 1860, y: 20 }), rises: [0, 220, 0] };
+			const lengths = candidateReadings(settled(square([]))).filter(
+				({ kind }) => kind === "run" || kind === "diagonal",
+			);
+			const angles = [1, 2].map((corner) => ({ kind: "angle", corner }) as const);
+			const readings = [...lengths, ...angles].map(
+				(each): Reading => ({ ...each, value: tape(there, each), sd: null }),
+			);
+			const bay = settled({ ...drawn, readings });
+			expect(Math.abs((bay.rises[1] as number) - 220)).toBeLessThan(1e-3);
+			for (const [i, { x, y }] of there.corners.entries()) {
+				const [a, b] = [Math.hypot(x, y), Math.hypot(bay.corners[i]?.x as number, bay.corners[i]?.y as number)];
+				expect(b).toBeCloseTo(a, 3);
+			}
+		});
+	});
+
 	test("a wrong diagonal is named, in mm", () => {
 		const right = Math.hypot(900, 1800);
 		const readings = [

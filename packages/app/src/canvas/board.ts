@@ -20,7 +20,9 @@ import type { Point } from "@baywright/geometry";
 import type { Bay, BayPlan, Finding } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
+import { opened } from "../desk/opened.ts";
 import { createEasel } from "./easel.ts";
+import { withEdges } from "./edge-hand.ts";
 import { findingPlace } from "./finding-place.ts";
 import { fitView } from "./fit.ts";
 import { bayInView, fitBay } from "./fit-bay.ts";
@@ -30,6 +32,7 @@ import { heldReadings } from "./held-readings.ts";
 import { type KeyWish, readKey, readTyping } from "./keys.ts";
 import type { Box } from "./labels/box.ts";
 import { planLayers } from "./layers.ts";
+import { leadingEdges, stationUnder } from "./leading-edges.ts";
 import { createNudges } from "./nudges.ts";
 import type { Loupe } from "./paint/loupe.ts";
 import { readPalette, watchPalette } from "./palette.ts";
@@ -41,6 +44,8 @@ export interface Board {
 	fit(): void;
 	/** About the middle. */
 	zoom(factor: number): void;
+	/** What is shown besides the job has changed: the stage at hand for one. */
+	refresh(): void;
 	destroy(): void;
 }
 
@@ -58,6 +63,10 @@ export interface BoardPlace {
 	tell(text: string): void;
 	/** A figure of the plan is to be typed, in the place where it stands. */
 	type(figure: PlanFigure, box: Box): void;
+	/** The survey is the stage at hand. */
+	surveying(): boolean;
+	/** The curtains are at hand: they are drawn by their leading edges. */
+	hanging(): boolean;
 	/** One finger on empty sheet scrolls the page. */
 	scrolls(): boolean;
 }
@@ -78,7 +87,7 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 	const toolbox = tools.getState;
 	const pen = document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D;
 	const { measure, forget } = createMeasure(pen);
-	const picture = createPicture(desk, readPalette(frame), measure);
+	const picture = createPicture(desk, readPalette(frame), measure, place.surveying);
 	const nudges = createNudges(desk, done);
 	const hand = createHand({
 		desk,
@@ -96,12 +105,31 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 		},
 		typeOn,
 	});
+	const edges = () => (place.hanging() ? leadingEdges(picture.scene(), opened.getState()) : []);
+	const edgeHand = withEdges(hand, {
+		edges,
+		stationUnder: (at) => stationUnder(picture.scene(), at),
+		plan: () => picture.scene().plan,
+		unit: () => picture.scene().unit,
+		cursor: (shape) => {
+			frame.style.cursor = shape;
+		},
+		say: place.say,
+	});
 	const easel = createEasel(
 		stage,
 		"plan",
-		planLayers(picture, desk, toolbox, hand.tip, loupe, () => headEnd),
+		planLayers(
+			picture,
+			desk,
+			toolbox,
+			() => edgeHand.tip() ?? hand.tip(),
+			loupe,
+			() => headEnd,
+			edges,
+		),
 	);
-	const gestures = readGestures(frame, hand, place.scrolls);
+	const gestures = readGestures(frame, edgeHand, place.scrolls);
 	/** The view is as Fit left it, so that a change of size may fit again. */
 	let fitted = true;
 	/** px from the top of the drawing to the end of what stands over it. */
@@ -213,6 +241,10 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 			frame.style.cursor = "grab";
 			return;
 		}
+		if (edgeHand.key(event.key, event.shiftKey)) {
+			event.preventDefault();
+			return;
+		}
 		const { selection, bay, shown, plans } = desk();
 		const press = { key: event.key, shift: event.shiftKey, command: event.ctrlKey || event.metaKey || event.altKey };
 		const stops = stopsOf(shown.bays[bay] as Bay, plans[bay] as BayPlan);
@@ -322,12 +354,20 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 	sized.observe(place.head);
 	const stopStore = store.subscribe(changed);
 	const stopTools = tools.subscribe(toolChanged);
+	const stopOpened = opened.subscribe(() => {
+		easel.redraw("drawing");
+		easel.redraw("live");
+	});
 	const stopPalette = watchPalette(dress);
 	resize();
 
 	return {
 		fit: showAll,
 		zoom,
+		refresh() {
+			easel.redraw("drawing");
+			easel.redraw("live");
+		},
 		destroy() {
 			nudges.settle();
 			gestures.destroy();
@@ -335,6 +375,7 @@ export function createBoard(store: StoreApi<Desk>, tools: StoreApi<Toolbox>, pla
 			sized.disconnect();
 			stopStore();
 			stopTools();
+			stopOpened();
 			stopPalette();
 		},
 	};

@@ -18,6 +18,9 @@ const NOTE_ROUND = 34;
 /** How much smaller the bay may get to stay clear of what is at the lower right. */
 const DWINDLES = 2;
 
+/** px round a corner whose error ellipse is drawn: few are longer. */
+const ELLIPSE_ROUND = 28;
+
 /** px round a dimension's text. */
 const TEXT_ROUND = 12;
 
@@ -65,7 +68,8 @@ export function bayInView(scene: Scene, measure: Measure): boolean {
 
 function fitMarks(subject: Subject, measure: Measure): FitMark[] {
 	const { corners, walls } = subject;
-	const marks: FitMark[] = corners.map((at) => ({ at, right: 0, down: 0, round: CORNER_HANDLE + 3 }));
+	const round = subject.surveying && subject.plan.survey !== null ? ELLIPSE_ROUND : CORNER_HANDLE + 3;
+	const marks: FitMark[] = corners.map((at) => ({ at, right: 0, down: 0, round }));
 	walls.forEach((shape, wall) => {
 		if (shape === null) return;
 		const { ux, uy } = shape.chord;

@@ -1,5 +1,7 @@
 import type { Desk, Toolbox } from "@baywright/editor";
+import { hangingNow, opened } from "../desk/opened.ts";
 import type { LayerPlan } from "./easel.ts";
+import type { EdgeHandle } from "./edge-hand.ts";
 import { paintBends } from "./paint/bends.ts";
 import { paintBrackets } from "./paint/brackets.ts";
 import { paintFindings, paintTrouble } from "./paint/findings.ts";
@@ -7,6 +9,7 @@ import { paintHandles } from "./paint/handles.ts";
 import { paintHighlight } from "./paint/highlight.ts";
 import { paintJoints } from "./paint/joints.ts";
 import { paintLabels } from "./paint/labels.ts";
+import { paintLeadingEdges } from "./paint/leading-edges.ts";
 import { type Loupe, paintLoupe } from "./paint/loupe.ts";
 import { paintNoDrill } from "./paint/no-drill.ts";
 import { paintObstacles } from "./paint/obstacles.ts";
@@ -14,6 +17,7 @@ import { paintOpenings } from "./paint/openings.ts";
 import { paintSheet } from "./paint/sheet.ts";
 import { paintSketch } from "./paint/sketch.ts";
 import { paintStackBack } from "./paint/stack-back.ts";
+import { paintSurvey } from "./paint/survey.ts";
 import { paintTip, type Tip } from "./paint/tip.ts";
 import { paintCuts, paintTrack } from "./paint/track.ts";
 import { paintWalls } from "./paint/walls.ts";
@@ -31,6 +35,7 @@ export function planLayers(
 	tip: () => Tip | null,
 	loupe: () => Loupe | null,
 	head: () => number,
+	edges: () => readonly EdgeHandle[],
 ): readonly LayerPlan[] {
 	const drawn = (name: string, painter: Painter) => ({
 		name,
@@ -66,12 +71,22 @@ export function planLayers(
 				drawn("openings", paintOpenings),
 				drawn("no-drill", paintNoDrill),
 				drawn("obstacles", paintObstacles),
-				drawn("stack-back", paintStackBack),
+				{
+					name: "stack-back",
+					paint: (pen) => {
+						const scene = picture.scene();
+						paintStackBack(pen, { ...scene, hanging: hangingNow(scene.plan, opened.getState()) });
+					},
+				},
 				drawn("track", paintTrack),
 				drawn("bends", paintBends),
 				drawn("brackets", paintBrackets),
 				drawn("joints", paintJoints),
 				drawn("cuts", paintCuts),
+				{
+					name: "survey",
+					paint: (pen) => paintSurvey(pen, { ...picture.scene(), layout: picture.layout() }),
+				},
 				{
 					name: "labels",
 					paint: (pen) => paintLabels(pen, { layout: picture.layout(), palette: picture.scene().palette }),
@@ -90,6 +105,10 @@ export function planLayers(
 				},
 				{ name: "trouble", paint: (pen) => paintTrouble(pen, live()) },
 				{ name: "handles", paint: (pen) => paintHandles(pen, live()) },
+				{
+					name: "leading-edges",
+					paint: (pen) => paintLeadingEdges(pen, { ...live(), edges: edges(), held: opened.getState().held }),
+				},
 				{ name: "findings", paint: (pen) => paintFindings(pen, live()) },
 				{ name: "sketch", paint: (pen) => paintSketch(pen, live()) },
 				{ name: "loupe", paint: (pen) => paintLoupe(pen, live()) },

@@ -20,7 +20,13 @@ export interface Picture {
 	relabel(): void;
 }
 
-export function createPicture(desk: () => Desk, first: Palette, measure: Measure): Picture {
+export function createPicture(
+	desk: () => Desk,
+	first: Palette,
+	measure: Measure,
+	/** Whether the survey is at hand. */
+	isSurveying: () => boolean,
+): Picture {
 	let view: Viewport = { scale: 0.2, left: 0, top: 0 };
 	let size: Size = { width: 1, height: 1 };
 	let over: readonly Box[] = [];
@@ -35,8 +41,10 @@ export function createPicture(desk: () => Desk, first: Palette, measure: Measure
 		const bay = shown.bays[index] as Bay;
 		const plan = plans[index] as BayPlan;
 		const unit = shown.display.length;
+		const surveying = isSurveying();
 		if (subject === null || subject.bay !== bay || subject.plan !== plan || subject.unit !== unit)
-			subject = subjectOf(bay, plan, unit);
+			subject = subjectOf(bay, plan, unit, surveying);
+		else if (subject.surveying !== surveying) subject = { ...subject, surveying };
 		return subject;
 	}
 
@@ -47,6 +55,7 @@ export function createPicture(desk: () => Desk, first: Palette, measure: Measure
 			scene.bay === now.bay &&
 			scene.plan === now.plan &&
 			scene.unit === now.unit &&
+			scene.surveying === now.surveying &&
 			scene.view === view &&
 			scene.size === size &&
 			scene.palette === palette;

@@ -56,10 +56,16 @@ export function Plan() {
 			},
 			tell: setTold,
 			type: (figure, box) => setTyping({ figure, box }),
+			// A phone has no stages: readings stand under its plan.
+			surveying: () => page.matches || screen.getState().stage === "survey",
+			// On a phone a finger would take them for the ends' corners: sliders under its plan do the same.
+			hanging: () => !page.matches && screen.getState().stage === "curtains",
 			scrolls: () => page.matches,
 		});
 		board.current = made;
+		const stopScreen = screen.subscribe((now, before) => now.stage !== before.stage && made.refresh());
 		return () => {
+			stopScreen();
 			page.removeEventListener("change", readPage);
 			board.current = null;
 			made.destroy();

@@ -13,6 +13,8 @@ export interface Scene {
 	/** Of the wall faces as planned, or as drawn where they make no bay. */
 	readonly corners: readonly Point[];
 	readonly walls: readonly (WallShape | null)[];
+	/** The survey is at hand: what it knows is shown even where all readings agree. */
+	readonly surveying: boolean;
 	readonly view: Viewport;
 	readonly size: Size;
 	readonly palette: Palette;
@@ -20,12 +22,12 @@ export interface Scene {
 }
 
 /** What lies in the bay, whatever the view: kept from frame to frame while the bay keeps its identity. */
-export type Subject = Pick<Scene, "unit" | "bay" | "plan" | "corners" | "walls">;
+export type Subject = Pick<Scene, "unit" | "bay" | "plan" | "corners" | "walls" | "surveying">;
 
-export function subjectOf(bay: Bay, plan: BayPlan, unit: LengthUnit): Subject {
+export function subjectOf(bay: Bay, plan: BayPlan, unit: LengthUnit, surveying = false): Subject {
 	const corners = plan.chain?.corners ?? bay.corners.map(([x, y]) => ({ x: finite(x), y: finite(y) }));
 	const rises = bay.walls.map((wall) => wall.rise);
-	return { unit, bay, plan, corners, walls: shapeWalls(corners, rises) };
+	return { unit, bay, plan, corners, walls: shapeWalls(corners, rises), surveying };
 }
 
 /** A painter draws one kind of thing, in CSS px. */

@@ -1,9 +1,8 @@
-import { angleOf, deepestBow, retaped, runOf, setRise } from "@baywright/editor";
+import { angleOf, deepestBow, runOf } from "@baywright/editor";
 import { wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
-import { setAngle, setBendRadius, setRun } from "../desk/changes.ts";
+import { setAngle, setBendRadius, setRise, setRun } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
-import { editBay } from "../desk/edit-bay.ts";
 import { useBay, usePlan } from "../desk/on-table.ts";
 import { AngleField } from "../fields/angle-field.tsx";
 import { LengthField } from "../fields/length-field.tsx";
@@ -79,9 +78,11 @@ function Run({ wall }: { readonly wall: number }) {
 }
 
 function Rise({ wall }: { readonly wall: number }) {
+	const bay = useDesk((state) => state.bay);
 	const rise = useBay((on) => on.walls[wall]?.rise ?? 0);
 	const deepest = useBay((on) => deepestBow(on, wall));
 	const name = useBay((on) => wallName(wall, on.corners.length - 1));
+	const { change } = desk.getState();
 	return (
 		<LengthField
 			label={`Rise of the ${name}`}
@@ -89,9 +90,7 @@ function Rise({ wall }: { readonly wall: number }) {
 			value={rise}
 			least={-deepest}
 			greatest={deepest}
-			commit={(mm) =>
-				editBay(`rise of the ${name}`, (on) => retaped(setRise(on, wall, mm), { kind: "rise", wall }, mm))
-			}
+			commit={(mm) => change(`rise of the ${name}`, setRise(desk.getState().job, bay, wall, mm))}
 		/>
 	);
 }

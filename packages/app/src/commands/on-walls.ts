@@ -6,6 +6,7 @@ import {
 	mirror,
 	otherSide,
 	removeCorner,
+	straightened,
 	wallLength,
 } from "@baywright/editor";
 import { type Bay, cornerName, wallName } from "@baywright/setout";
@@ -46,13 +47,7 @@ export const wallCommands: readonly Command[] = [
 			if (wall === null) return needsWall(now);
 			return bayOnTable(now.desk).walls[wall]?.rise === 0 ? "It is straight already." : null;
 		},
-		run: (now) =>
-			onWall(now, (wall, name) =>
-				editBay(`straighten the ${name}`, (bay) => ({
-					...bay,
-					walls: bay.walls.map((each, i) => (i === wall ? { ...each, rise: 0 } : each)),
-				})),
-			),
+		run: (now) => onWall(now, (wall, name) => editBay(`straighten the ${name}`, (bay) => straightened(bay, wall))),
 	},
 	{
 		id: "insert-corner",

@@ -7,6 +7,8 @@ interface Props {
 	/** The figure, in mm unless `format` says otherwise; null for none. */
 	readonly of: (desk: Desk) => number | null | undefined;
 	readonly format?: (figure: number, unit: LengthUnit) => string;
+	/** Written where there is no figure. */
+	readonly none?: string;
 	readonly className?: string;
 }
 
@@ -14,7 +16,7 @@ interface Props {
  * One figure that follows the drawing. There may be a hundred on screen, so a change goes from the store straight into the
  * page, in the same frame as the drawing, without a render.
  */
-export function Figure({ of, format = formatLength, className }: Props) {
+export function Figure({ of, format = formatLength, none = "–", className }: Props) {
 	const span = useRef<HTMLSpanElement>(null);
 	useLayoutEffect(() => {
 		let shown: number | null | undefined;
@@ -24,7 +26,7 @@ export function Figure({ of, format = formatLength, className }: Props) {
 			if (figure === shown && state.shown.display.length === unit) return;
 			shown = figure;
 			unit = state.shown.display.length;
-			const text = figure === null || figure === undefined ? "–" : format(figure, unit);
+			const text = figure === null || figure === undefined ? none : format(figure, unit);
 			if (span.current !== null && span.current.textContent !== text) span.current.textContent = text;
 		};
 		write(desk.getState());

@@ -2,19 +2,25 @@ import { TypedField } from "./typed-field.tsx";
 
 interface Props {
 	readonly label: string;
-	readonly value: number;
+	/** Null where nothing is set. */
+	readonly value: number | null;
 	readonly least: number;
 	readonly greatest: number;
 	readonly commit: (value: number) => string | null;
+	/** Present where the field may be emptied. */
+	readonly clear?: () => string | null;
+	/** Shown at the end of the field. */
+	readonly unit?: string;
+	readonly instead?: string;
 }
 
 /** A bare number, such as a fullness: `2`, `2.25`, `2,25`. */
-export function NumberField({ label, value, least, greatest, commit }: Props) {
+export function NumberField({ label, value, least, greatest, ...rest }: Props) {
 	const allowed = `write a number from ${least} to ${greatest}`;
 	return (
 		<TypedField
 			label={label}
-			text={String(value)}
+			text={value === null ? "" : String(value)}
 			inputMode="decimal"
 			read={(text) => {
 				const typed = text.trim();
@@ -23,7 +29,7 @@ export function NumberField({ label, value, least, greatest, commit }: Props) {
 				if (number < least || number > greatest) return { ok: false, message: `${typed} is out of reach: ${allowed}.` };
 				return { ok: true, value: number };
 			}}
-			commit={commit}
+			{...rest}
 		/>
 	);
 }

@@ -1,5 +1,6 @@
-import { CAUTIONS } from "@baywright/setout";
+import { CautionList } from "../panels/caution-list.tsx";
 import { FindingsPanel } from "../panels/findings-panel.tsx";
+import { RegionPick } from "../panels/region-pick.tsx";
 import { Sheet } from "../shell/sheet.tsx";
 import { phone } from "./views.ts";
 
@@ -10,14 +11,8 @@ export function CautionsSheet() {
 			<div className="cautions-sheet">
 				<FindingsPanel />
 				<h3>For every fitting</h3>
-				<dl className="cautions">
-					{CAUTIONS.map(({ about, text }) => (
-						<div key={about}>
-							<dt>{about}</dt>
-							<dd>{text}</dd>
-						</div>
-					))}
-				</dl>
+				<RegionPick />
+				<CautionList />
 			</div>
 		</Sheet>
 	);

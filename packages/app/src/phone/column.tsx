@@ -15,11 +15,18 @@ import "./phone.css";
 
 const PlanView = lazy(async () => ({ default: (await import("./plan-view.tsx")).PlanView }));
 const CornerView = lazy(async () => ({ default: (await import("./corner-view.tsx")).CornerView }));
+const StepByStep = lazy(async () => ({ default: (await import("../taping/step-by-step.tsx")).StepByStep }));
 const CautionsSheet = lazy(async () => ({ default: (await import("./cautions-sheet.tsx")).CautionsSheet }));
 
-const WORDS: Readonly<Record<View, string>> = { marks: "Marks", strip: "Strip", plan: "Plan", corner: "Corner" };
+const WORDS: Readonly<Record<View, string>> = {
+	tape: "Tape",
+	marks: "Marks",
+	strip: "Strip",
+	plan: "Plan",
+	corner: "Corner",
+};
 
-/** A phone at the wall: what to mark out, what to cut, the plan, a corner; one at a time. */
+/** A phone at the wall: what to tape, to mark out, to cut, the plan, a corner; one at a time. */
 export function Column() {
 	const unit = useDesk((state) => state.shown.display.length);
 	const view = usePhone((state) => state.view);
@@ -38,6 +45,11 @@ export function Column() {
 							</Tab>
 						))}
 					</TabList>
+					<TabPanel id="tape" className="view">
+						<Suspense fallback={<Wait />}>
+							<StepByStep />
+						</Suspense>
+					</TabPanel>
 					<TabPanel id="marks" className="view">
 						<ToWorkFrom what="Nothing to mark out yet">
 							<MarksView />
@@ -60,7 +72,8 @@ export function Column() {
 					</TabPanel>
 				</Tabs>
 			</main>
-			<PhoneBar />
+			{/* The keys of the survey sheet stand where the shortcuts do elsewhere. */}
+			{view === "tape" ? null : <PhoneBar />}
 			<Suspense fallback={null}>{cautions ? <CautionsSheet /> : null}</Suspense>
 		</div>
 	);

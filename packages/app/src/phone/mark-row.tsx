@@ -1,24 +1,28 @@
 import { pinOf, setPin } from "@baywright/editor";
-import type { WallPlace } from "@baywright/setout";
-import { useEffect, useRef } from "react";
+import { type WallPlace, zoneName } from "@baywright/setout";
+import { type ReactNode, useEffect, useRef } from "react";
 import { Button, Checkbox } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { planOnTable, useBay, useLength } from "../desk/on-table.ts";
+import { PlusMinus } from "../fields/plus-minus.tsx";
+import { BracketMeasured } from "./bracket-measured.tsx";
 import { MarkSign } from "./mark-sign.tsx";
-import { changeWords, markTitle, markWords } from "./mark-words.ts";
-import type { SiteMark } from "./marks.ts";
-import { type Tick, tick as ticked, untick } from "./ticks.ts";
+import { changeWords, markTitle, markWords, measuredWords } from "./mark-words.ts";
+import type { BracketMark, SiteMark } from "./marks.ts";
+import { type FittedBracket, type Tick, tick as ticked, untick } from "./ticks.ts";
 import { phone, usePhone } from "./views.ts";
 
 interface Props {
 	readonly mark: SiteMark;
 	readonly marks: readonly SiteMark[];
 	readonly tick: Tick;
+	/** What is kept of a ticked bracket. */
+	readonly fitted: FittedBracket | null;
 }
 
 /** One thing to mark out: a tick, what and where it is, and the reading to hold the tape at. */
-export function MarkRow({ mark, marks, tick }: Props) {
+export function MarkRow({ mark, marks, tick, fitted }: Props) {
 	const walls = useBay((bay) => bay.walls.length);
 	const length = useLength();
 	// Inches and their sixteenths stay on one line.
@@ -26,9 +30,11 @@ export function MarkRow({ mark, marks, tick }: Props) {
 	const row = useRef<HTMLLIElement>(null);
 	const asked = usePhone(({ next }) => (next?.name === mark.name ? next.asked : 0));
 	const isNext = asked > 0;
-	const { title, place, figure, from, check } = markWords(mark, walls, show);
+	const { title, place, figure, from, check } = markWords(mark, walls, show, fitted);
 	const changed = changeWords(mark, tick, walls, show);
+	const measured = mark.kind === "bracket" ? measuredWords(mark, fitted, show) : "";
 	const name = markTitle(mark);
+	const isOpen = usePhone(({ opened }) => opened === mark.name);
 	useEffect(() => {
 		if (asked > 0) row.current?.scrollIntoView({ block: "center", behavior: scrolling() });
 	}, [asked]);
@@ -45,18 +51,33 @@ export function MarkRow({ mark, marks, tick }: Props) {
 			>
 				<span className={`mark-box mark-box-${mark.kind}`} aria-hidden="true" />
 			</Checkbox>
-			<div className="mark-what">
-				<p className="mark-title">
+			<What mark={mark} isOpen={isOpen}>
+				<span className="mark-title">
 					<MarkSign kind={mark.kind} />
 					{title}
-				</p>
-				<p className="mark-place">{place}</p>
-			</div>
+				</span>
+				<span className="mark-place">{place}</span>
+				{mark.kind === "bracket" && mark.cables.length > 0 ? (
+					<span className="mark-cables">
+						cables may run here: {mark.cables.map((zone) => zoneName(zone, walls)).join(", ")}
+					</span>
+				) : null}
+				{measured === "" ? null : <span className="mark-measured">{measured}</span>}
+			</What>
 			<div className="mark-tape">
 				<p className="mark-figure figure">{show(figure)}</p>
+				{mark.kind === "bracket" ? <BracketSure mark={mark} /> : null}
 				<p className="mark-from">{from}</p>
 				{check === "" ? null : <p className="mark-check">{check}</p>}
 			</div>
+			{isOpen && mark.kind === "bracket" ? (
+				<BracketMeasured
+					mark={mark}
+					marks={marks}
+					fitted={fitted}
+					onPlaced={(bracket) => phone.setState({ opened: `bracket-${bracket + 1}` })}
+				/>
+			) : null}
 			{changed === "" ? null : (
 				<div className="mark-changed">
 					<p>{changed}</p>
@@ -64,6 +85,26 @@ export function MarkRow({ mark, marks, tick }: Props) {
 				</div>
 			)}
 		</li>
+	);
+}
+
+/** How sure the large figure is. */
+function BracketSure({ mark: { number, nearer, place } }: { readonly mark: BracketMark & SiteMark }) {
+	const side = nearer.corner === place.wall ? 0 : 1;
+	return <PlusMinus className="mark-sure" of={(plan) => plan.brackets[number - 1]?.sd[side]} />;
+}
+
+/** What a row is about. A bracket's is pressed to open what was measured of it. */
+function What({ mark, isOpen, children }: { mark: SiteMark; isOpen: boolean; children: ReactNode }) {
+	if (mark.kind !== "bracket") return <div className="mark-what">{children}</div>;
+	return (
+		<Button
+			className="mark-what mark-opens"
+			aria-expanded={isOpen}
+			onPress={() => phone.setState({ opened: isOpen ? null : mark.name })}
+		>
+			{children}
+		</Button>
 	);
 }
 

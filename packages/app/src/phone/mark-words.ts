@@ -1,7 +1,7 @@
 import { bendName, cornerName, wallName } from "@baywright/setout";
 import { capital } from "../fields/capital.ts";
 import type { BendMark, BowMark, BracketMark, JointMark, SiteMark } from "./marks.ts";
-import type { Tick } from "./ticks.ts";
+import type { FittedBracket, Tick } from "./ticks.ts";
 
 /** What stands in one row of the list. */
 export interface MarkWords {
@@ -19,12 +19,16 @@ export interface MarkWords {
 
 type Show = (mm: number) => string;
 
-export function markWords(mark: SiteMark, walls: number, show: Show): MarkWords {
+/** `fitted`: what is kept of a ticked bracket, of which one that was measured is not called pinned. */
+export function markWords(mark: SiteMark, walls: number, show: Show, fitted: FittedBracket | null = null): MarkWords {
 	const title = capital(markTitle(mark));
 	if (mark.kind === "bend") return { title, ...bendWords(mark, walls, show) };
 	if (mark.kind === "bow") return { title, ...bowWords(mark, walls, show) };
-	return { title, ...wallWords(mark, walls, show) };
+	return { title, ...wallWords(mark, walls, show, isMeasured(fitted)) };
 }
+
+const isMeasured = (fitted: FittedBracket | null): boolean =>
+	fitted !== null && (fitted.projection !== null || fitted.at !== fitted.planned);
 
 /** "bracket 3". */
 export const markTitle = ({ kind, number }: Pick<SiteMark, "kind" | "number">): string => `${kind} ${number}`;
@@ -44,9 +48,30 @@ export function changeWords(mark: SiteMark, tick: Tick, walls: number, show: Sho
 	return `moved since it was ticked: was ${show(was)}, now ${show(nearer.mm)}`;
 }
 
-function wallWords(mark: BracketMark | JointMark, walls: number, show: Show): Omit<MarkWords, "title"> {
+/** What was measured of a bracket otherwise than planned, seen from the corner that its row reads from; "" where nothing. */
+export function measuredWords(
+	{ nearer, further, place }: BracketMark,
+	fitted: FittedBracket | null,
+	show: Show,
+): string {
+	if (fitted === null || fitted.wall !== place.wall) return "";
+	const { at, planned, projection } = fitted;
+	const onRow = (mm: number) => (nearer.corner === place.wall ? mm : nearer.mm + further.mm - mm);
+	const off = planned === null ? 0 : onRow(at) - onRow(planned);
+	return [
+		...(off === 0 ? [] : [`${show(Math.abs(off))} ${off < 0 ? "nearer" : "further"} than planned`]),
+		...(projection === null ? [] : [`projection ${show(projection)} taped`]),
+	].join(", ");
+}
+
+function wallWords(
+	mark: BracketMark | JointMark,
+	walls: number,
+	show: Show,
+	measured: boolean,
+): Omit<MarkWords, "title"> {
 	const { place, nearer, further, curved } = mark;
-	const more = mark.kind === "bracket" ? bracketNotes(mark, show) : [];
+	const more = mark.kind === "bracket" ? bracketNotes(mark, show, measured) : [];
 	const both = show(nearer.mm) === show(further.mm);
 	return {
 		place: [wallName(place.wall, walls), ...(curved ? ["along the curve"] : []), ...more].join(", "),
@@ -56,12 +81,12 @@ function wallWords(mark: BracketMark | JointMark, walls: number, show: Show): Om
 	};
 }
 
-function bracketNotes({ besideBend, standsOff, role }: BracketMark, show: Show): string[] {
+function bracketNotes({ besideBend, standsOff, role }: BracketMark, show: Show, measured: boolean): string[] {
 	const notes: string[] = [];
 	if (besideBend?.side === "before") notes.push(`bend starts ${show(besideBend.mm)} on`);
 	if (besideBend?.side === "after") notes.push(`bend ends ${show(besideBend.mm)} before`);
 	if (role === "joint") notes.push("at a joint");
-	if (role === "pinned") notes.push("pinned");
+	if (role === "pinned" && !measured) notes.push("pinned");
 	if (standsOff !== null) notes.push(`projection ${show(standsOff)}`);
 	return notes;
 }
@@ -99,5 +124,5 @@ function bowWords(mark: BowMark, walls: number, show: Show): Omit<MarkWords, "ti
 	};
 }
 
-const startWords = ({ starts }: BendMark | BowMark, show: Show): string[] =>
-	starts === null ? [] : [`starts ${show(starts.fromLeft)} from the left cut end of ${starts.piece}`];
+const startWords = ({ on }: BendMark | BowMark, show: Show): string[] =>
+	on === null ? [] : [`starts ${show(on.start)} from the left cut end of ${on.piece}`];

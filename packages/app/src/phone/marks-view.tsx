@@ -1,10 +1,11 @@
-import { cornerName, formatLength, wallName } from "@baywright/setout";
+import { type CableZone, cornerName, formatLength, wallName } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
-import { useBay, useLength, usePlan } from "../desk/on-table.ts";
+import { useBay, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
 import { CutCheck } from "../panels/cut-check.tsx";
 import { MarkRow } from "./mark-row.tsx";
+import { topOfAll } from "./marks.ts";
 import { SpanFields } from "./span-fields.tsx";
 import { forgetHole, type Ticks } from "./ticks.ts";
 import { useMarks } from "./use-marks.ts";
@@ -32,9 +33,16 @@ export function MarksView() {
 						{done} of {marks.length}
 					</p>
 				</div>
+				<CableNote />
 				<ol className="marks">
 					{marks.map((mark) => (
-						<MarkRow key={mark.name} mark={mark} marks={marks} tick={ticks.of.get(mark.name) ?? { state: "open" }} />
+						<MarkRow
+							key={mark.name}
+							mark={mark}
+							marks={marks}
+							tick={ticks.of.get(mark.name) ?? { state: "open" }}
+							fitted={ticks.fitted.get(mark.name) ?? null}
+						/>
 					))}
 				</ol>
 				<SpareHoles ticks={ticks} />
@@ -46,6 +54,25 @@ export function MarksView() {
 			</section>
 		</>
 	);
+}
+
+/** What to do before each hole where cables may run, and whose figures say so. */
+function CableNote() {
+	const count = usePlan(({ fixings }) => fixings.filter(({ zones }) => zones.length > 0).length);
+	const top = usePlanPart(topOfAll);
+	if (count === 0) return null;
+	return (
+		<p className="marks-cables">
+			{top === null ? "" : `${topWords(top)} `}Find cables before every hole, and switch them off. Figures of Great
+			Britain.
+		</p>
+	);
+}
+
+function topWords(zone: CableZone): string {
+	if (zone.kind === "wall-top" && zone.below === null)
+		return "The ceiling’s or the track’s height is not known: every hole may lie where cables run along the top of the wall.";
+	return `Every hole lies ${zone.sure ? "" : "perhaps "}where cables run along the top of the wall.`;
 }
 
 /** Holes drilled where the plan has no bracket any more: they do not go away by themselves. */

@@ -1,5 +1,15 @@
-import type { Bend, Bow, WallChain, WallFace } from "@baywright/geometry";
-import type { BayPlan, BracketRole, CornerSetOut, WallPlace } from "@baywright/setout";
+import type { TrackPath, WallChain, WallFace } from "@baywright/geometry";
+import {
+	type BayPlan,
+	type BracketRole,
+	bendsToMake,
+	bowsToMake,
+	type CableZone,
+	type CornerSetOut,
+	type OnPiece,
+	onPiece,
+	type WallPlace,
+} from "@baywright/setout";
 
 /** What a tape reads along a wall face, from the corner it is held at, mm. */
 export interface TapeReading {
@@ -21,17 +31,21 @@ interface Bent {
 	readonly radius: number;
 	/** Length along the curve, mm. */
 	readonly sweep: number;
-	/** Where it starts on its piece, mm from the piece's left cut end. */
-	readonly starts: { readonly piece: string; readonly fromLeft: number } | null;
+	/** Where it lies on its piece; null where no piece has it. */
+	readonly on: OnPiece | null;
 }
 
 export interface BracketMark extends OnWall {
 	readonly kind: "bracket";
 	readonly role: BracketRole;
+	/** Wall face to centre line, mm. */
+	readonly projection: number;
 	/** Wall face to centre line, mm, where it is another than along the rest of the wall; else null. */
 	readonly standsOff: number | null;
 	/** How far on the bend starts, or how far back it ended, mm along the track; null for a bracket that is not beside one. */
 	readonly besideBend: { readonly side: "before" | "after"; readonly mm: number } | null;
+	/** Zones of concealed cables that its holes lie in; the wall top not where all do, which is said once. */
+	readonly cables: readonly CableZone[];
 }
 
 export interface BendMark extends Bent {
@@ -67,7 +81,12 @@ export type SiteMark = (BracketMark | BendMark | BowMark | JointMark) & {
 export function marksOf(plan: BayPlan): readonly SiteMark[] {
 	const { path, chain } = plan;
 	if (path === null || chain === null) return [];
-	const marks = [...bracketMarks(plan, chain), ...jointMarks(plan, chain), ...bendMarks(plan), ...bowMarks(plan)];
+	const marks = [
+		...bracketMarks(plan, chain),
+		...jointMarks(plan, chain),
+		...bendMarks(plan, path),
+		...bowMarks(plan, path),
+	];
 	return marks.sort((a, b) => a.station - b.station || ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
 }
 
@@ -78,6 +97,7 @@ const ORDER: readonly SiteMark["kind"][] = ["bracket", "joint", "bend", "bow"];
 const SAME_PROJECTION = 0.5;
 
 function bracketMarks(plan: BayPlan, chain: WallChain): SiteMark[] {
+	const allNearTop = topOfAll(plan) !== null;
 	return plan.brackets.map(({ station, wall, fromLeftCorner, projection, role }, i) => {
 		const usual = plan.projections[wall] ?? projection;
 		return {
@@ -87,10 +107,18 @@ function bracketMarks(plan: BayPlan, chain: WallChain): SiteMark[] {
 			station,
 			...onWall(chain, { wall, at: fromLeftCorner }),
 			role,
+			projection,
 			standsOff: Math.abs(projection - usual) < SAME_PROJECTION ? null : projection,
 			besideBend: besideBend(plan, i),
+			cables: (plan.fixings[i]?.zones ?? []).filter(({ kind }) => !(allNearTop && kind === "wall-top")),
 		};
 	});
+}
+
+/** The zone at the top of the wall, where every hole of a plan lies in it; else null. */
+export function topOfAll({ fixings }: BayPlan): CableZone | null {
+	const tops = fixings.map(({ zones }) => zones.find(({ kind }) => kind === "wall-top"));
+	return tops.includes(undefined) ? null : (tops[0] ?? null);
 }
 
 /** The bend that runs on from a bracket, or up to it, with no other bracket between. */
@@ -123,9 +151,9 @@ function onWall({ walls }: WallChain, place: WallPlace): OnWall {
 	return { place, nearer, further, curved: bow !== null };
 }
 
-function bendMarks(plan: BayPlan): SiteMark[] {
-	const bends = (plan.path?.segments ?? []).filter((each): each is Bend => each.kind === "bend" && !each.sprung);
-	return bends.map(({ start, length, radius, corners, reverse }, i) => {
+function bendMarks(plan: BayPlan, path: TrackPath): SiteMark[] {
+	return bendsToMake(path).map((bend, i) => {
+		const { start, length, radius, corners, reverse } = bend;
 		const sets = plan.corners.filter(({ corner }) => corners.includes(corner));
 		return {
 			kind: "bend",
@@ -134,7 +162,7 @@ function bendMarks(plan: BayPlan): SiteMark[] {
 			station: start,
 			radius,
 			sweep: length,
-			starts: startOf(plan, corners[0] ?? 0, false),
+			on: onPiece(bend, plan.pieces, plan.system),
 			corners,
 			setBack: [sets[0]?.setBack[0] ?? null, sets.at(-1)?.setBack[1] ?? null],
 			gaps: sets.map(({ cornerGap }) => cornerGap),
@@ -143,24 +171,15 @@ function bendMarks(plan: BayPlan): SiteMark[] {
 	});
 }
 
-function bowMarks(plan: BayPlan): SiteMark[] {
-	const bows = (plan.path?.segments ?? []).filter((each): each is Bow => each.kind === "bow");
-	return bows.map(({ start, length, radius, wall }, i) => ({
+function bowMarks({ pieces, system }: BayPlan, path: TrackPath): SiteMark[] {
+	return bowsToMake(path).map((bow, i) => ({
 		kind: "bow",
 		name: `bow-${i + 1}`,
 		number: i + 1,
-		station: start,
-		radius,
-		sweep: length,
-		starts: startOf(plan, wall, true),
-		wall,
+		station: bow.start,
+		radius: bow.radius,
+		sweep: bow.length,
+		on: onPiece(bow, pieces, system),
+		wall: bow.wall,
 	}));
-}
-
-function startOf({ pieces }: BayPlan, of: number, bow: boolean): Bent["starts"] {
-	for (const { name, marks } of pieces) {
-		const start = marks.find((mark) => mark.kind === "bend-start" && mark.of === of && mark.bow === bow);
-		if (start !== undefined) return { piece: name, fromLeft: Math.max(0, start.fromLeft) };
-	}
-	return null;
 }

@@ -1,4 +1,6 @@
+import { CordPanel } from "../panels/cord-panel.tsx";
 import { EndsPanel } from "../panels/ends-panel.tsx";
+import { FixingsPanel } from "../panels/fixings-panel.tsx";
 import { HeightsPanel } from "../panels/heights-panel.tsx";
 import { JointsPanel } from "../panels/joints-panel.tsx";
 import { NoDrillPanel } from "../panels/no-drill-panel.tsx";
@@ -14,6 +16,8 @@ export function PlanRest() {
 		<>
 			<EndsPanel />
 			<JointsPanel />
+			<FixingsPanel />
+			<CordPanel />
 			<OpeningsPanel />
 			<ObstaclesPanel />
 			<NoDrillPanel />

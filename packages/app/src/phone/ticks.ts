@@ -1,5 +1,8 @@
-import type { Bay, Fitted, WallPlace } from "@baywright/setout";
-import type { SiteMark } from "./marks.ts";
+import { type BracketMeasured, setFittedBracket } from "@baywright/editor";
+import { type Bay, bendRecordText, type Fitted, readBendRecord, type WallPlace } from "@baywright/setout";
+import type { BracketMark, SiteMark } from "./marks.ts";
+
+export type FittedBracket = Fitted["brackets"][number];
 
 /**
  * Where a mark stands in the work. One that the plan has moved since it was ticked is still to be done: `was` is where, or as
@@ -14,6 +17,8 @@ export type Tick =
 export interface Ticks {
 	/** By the mark's name. */
 	readonly of: ReadonlyMap<string, Tick>;
+	/** What is kept of each ticked bracket, by the mark's name. */
+	readonly fitted: ReadonlyMap<string, FittedBracket>;
 	/** Holes that no bracket of the plan uses any more: indexes of `fitted.brackets`. */
 	readonly spare: readonly number[];
 }
@@ -27,12 +32,18 @@ export function ticksOf({ fitted }: Bay, marks: readonly SiteMark[]): Ticks {
 	const used = new Set([...holes.values()].filter((hole) => hole !== null));
 	return {
 		of: new Map(marks.map((mark) => [mark.name, tickOf(mark, fitted, holes)])),
+		fitted: new Map(
+			[...holes].flatMap(([name, hole]) => {
+				const bracket = hole === null ? undefined : fitted.brackets[hole];
+				return bracket === undefined ? [] : [[name, bracket] as const];
+			}),
+		),
 		spare: fitted.brackets.flatMap((_, i) => (used.has(i) ? [] : [i])),
 	};
 }
 
 /** Where a bracket is: its hole where that is drilled, else where the plan has it. */
-export function tickedAt({ of }: Ticks, { name, place }: SiteMark & { readonly kind: "bracket" }): WallPlace {
+export function tickedAt({ of }: Ticks, { name, place }: SiteMark & BracketMark): WallPlace {
 	const tick = of.get(name);
 	return tick?.state === "moved" ? tick.was : { wall: place.wall, at: toTenth(place.at) };
 }
@@ -42,24 +53,42 @@ export function tick(bay: Bay, marks: readonly SiteMark[], mark: SiteMark): Bay 
 	if (mark.kind !== "bracket") return withDone(bay, [...doneBut(bay.fitted, mark.name), mark.name, recordOf(mark)]);
 	const holes = holesOf(bay.fitted, marks);
 	const { wall, at } = mark.place;
-	const hole = { wall, planned: toTenth(at), at: toTenth(at), projection: null };
 	const old = holes.get(mark.name) ?? null;
+	// What a bracket stands off was measured on the bracket: it goes with it to another hole of the wall.
+	const before = old === null ? undefined : bay.fitted.brackets[old];
+	const projection = before?.wall === wall ? before.projection : null;
+	const hole = { wall, planned: toTenth(at), at: toTenth(at), projection };
 	const brackets = [...bay.fitted.brackets.filter((_, i) => i !== old), hole];
 	return withHoles(bay, marks, new Set([...holes.keys(), mark.name]), brackets);
 }
 
-/** A mark ticked by mistake. */
+/** What was measured of a bracket, mm: whatever is measured is there, so it is ticked; once nothing is left of it, no longer. */
+export function measure(
+	bay: Bay,
+	marks: readonly SiteMark[],
+	{ name, place }: SiteMark & BracketMark,
+	measured: BracketMeasured,
+): Bay {
+	const holes = holesOf(bay.fitted, marks);
+	const planned = { wall: place.wall, at: toTenth(place.at) };
+	const changed = setFittedBracket(bay, holes.get(name) ?? null, planned, measured);
+	const { brackets } = changed.fitted;
+	if (brackets.length < bay.fitted.brackets.length) holes.delete(name);
+	else holes.set(name, null);
+	return withHoles(changed, marks, new Set(holes.keys()), brackets);
+}
+
+/** A mark ticked by mistake: what was measured there goes with it. */
 export function untick(bay: Bay, marks: readonly SiteMark[], mark: SiteMark): Bay {
 	if (mark.kind !== "bracket") return withDone(bay, doneBut(bay.fitted, mark.name));
 	const holes = holesOf(bay.fitted, marks);
 	const old = holes.get(mark.name) ?? null;
 	holes.delete(mark.name);
-	return withHoles(
-		bay,
-		marks,
-		new Set(holes.keys()),
-		bay.fitted.brackets.filter((_, i) => i !== old),
-	);
+	const hole = old === null ? undefined : bay.fitted.brackets[old];
+	if (hole === undefined) return withHoles(bay, marks, new Set(holes.keys()), bay.fitted.brackets);
+	const planned = { wall: hole.wall, at: hole.planned ?? hole.at };
+	const without = setFittedBracket(bay, old, planned, { at: null, projection: null });
+	return withHoles(without, marks, new Set(holes.keys()), without.fitted.brackets);
 }
 
 /** Forgets a hole that no bracket uses any more: it has been filled. */
@@ -77,15 +106,15 @@ function tickOf(mark: SiteMark, fitted: Fitted, holes: ReadonlyMap<string, numbe
 			: { state: "moved", was: { wall: was.wall, at: was.at } };
 	}
 	if (!fitted.done.includes(mark.name)) return { state: "open" };
-	const figures = recordedFigures(fitted, mark.name);
-	if (figures === null) return { state: "done" };
-	const [first, second] = figures;
 	if (mark.kind === "joint") {
-		const was = { wall: first, at: second };
-		return isThere(was, mark.place) ? { state: "done" } : { state: "moved", was };
+		const was = jointRecord(fitted, mark.name);
+		return was === null || isThere(was, mark.place) ? { state: "done" } : { state: "moved", was };
 	}
-	const same = Math.abs(first - mark.radius) < SAME && Math.abs(second - mark.sweep) < SAME;
-	return same ? { state: "done" } : { state: "reshaped", was: { radius: first, sweep: second } };
+	const was = fitted.done.map(readBendRecord).find((record) => record?.name === mark.name);
+	if (!was) return { state: "done" };
+	const { radius, sweep } = was;
+	const same = Math.abs(radius - mark.radius) < SAME && Math.abs(sweep - mark.sweep) < SAME;
+	return same ? { state: "done" } : { state: "reshaped", was: { radius, sweep } };
 }
 
 const isThere = (was: WallPlace, { wall, at }: WallPlace): boolean => was.wall === wall && Math.abs(was.at - at) < SAME;
@@ -147,25 +176,28 @@ const isBracketName = (name: string): boolean => /^bracket-\d+$/.test(name);
 
 const withDone = (bay: Bay, done: readonly string[]): Bay => ({ ...bay, fitted: { ...bay.fitted, done } });
 
-/** How a bend or a joint was when it was ticked, kept beside its name: "bend-1 radius 310 sweep 486.9". */
+/** How a bend or a joint was when it was ticked, kept beside its name: "joint-1 wall 1 at 900". */
 function recordOf(mark: Exclude<SiteMark, { kind: "bracket" }>): string {
 	const { name } = mark;
 	if (mark.kind === "joint") return `${name} wall ${mark.place.wall} at ${toTenth(mark.place.at)}`;
-	return `${name} radius ${toTenth(mark.radius)} sweep ${toTenth(mark.sweep)}`;
+	return bendRecordText({ name, radius: mark.radius, sweep: mark.sweep, on: mark.on });
 }
 
-const RECORD = /^(\S+) (?:wall|radius) (-?\d+(?:\.\d+)?) (?:at|sweep) (-?\d+(?:\.\d+)?)$/;
+const JOINT_RECORD = /^(\S+) wall (\d+) at (-?\d+(?:\.\d+)?)$/;
 
-function recordedFigures({ done }: Fitted, name: string): readonly [number, number] | null {
+function jointRecord({ done }: Fitted, name: string): WallPlace | null {
 	for (const each of done) {
-		const [, of, first, second] = RECORD.exec(each) ?? [];
-		if (of === name) return [Number(first), Number(second)];
+		const [, of, wall, at] = JOINT_RECORD.exec(each) ?? [];
+		if (of === name) return { wall: Number(wall), at: Number(at) };
 	}
 	return null;
 }
 
+const isRecordOf = (text: string, name: string): boolean =>
+	(readBendRecord(text)?.name ?? JOINT_RECORD.exec(text)?.[1]) === name;
+
 /** What is done without one mark and its record. */
 const doneBut = ({ done }: Fitted, name: string): string[] =>
-	done.filter((each) => each !== name && RECORD.exec(each)?.[1] !== name);
+	done.filter((each) => each !== name && !isRecordOf(each, name));
 
 const toTenth = (mm: number): number => Math.round(mm * 10) / 10;

@@ -2,7 +2,7 @@ import { useStore } from "zustand";
 import { createStore } from "zustand/vanilla";
 
 /** What a phone shows, in the order of its tabs. */
-export const VIEWS = ["marks", "strip", "plan", "corner"] as const;
+export const VIEWS = ["tape", "marks", "strip", "plan", "corner"] as const;
 export type View = (typeof VIEWS)[number];
 
 interface Phone {
@@ -11,11 +11,13 @@ interface Phone {
 	readonly cautions: boolean;
 	/** The mark to go to and show; `asked` counts, so that asking again goes there again. */
 	readonly next: { readonly name: string; readonly asked: number } | null;
+	/** The mark whose row stands open, for what was measured there. */
+	readonly opened: string | null;
 }
 
 const KEY = "baywright-phone";
 
-export const phone = createStore<Phone>()(() => ({ view: storedView(), cautions: false, next: null }));
+export const phone = createStore<Phone>()(() => ({ view: storedView(), cautions: false, next: null, opened: null }));
 
 export function usePhone<Part>(select: (phone: Phone) => Part): Part {
 	return useStore(phone, select);
@@ -23,7 +25,7 @@ export function usePhone<Part>(select: (phone: Phone) => Part): Part {
 
 /** Goes to a view. It is remembered for this visit. */
 export function showView(view: View): void {
-	phone.setState({ view, next: null });
+	phone.setState({ view, next: null, opened: null });
 	try {
 		sessionStorage.setItem(KEY, view);
 	} catch {

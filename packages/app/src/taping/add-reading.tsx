@@ -5,7 +5,8 @@ import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
 import { Pick } from "../fields/pick.tsx";
 import { WallPick } from "../panels/wall-pick.tsx";
-import { TakeField, type Untaken, useWording } from "./value-field.tsx";
+import type { Untaken } from "./usual-readings.ts";
+import { TakeField, useWording } from "./value-field.tsx";
 
 const KINDS = [
 	["run", "Run of a wall"],

@@ -1,20 +1,13 @@
 import { loosened, takenAgain, withoutReading } from "@baywright/editor";
-import {
-	AT_95,
-	formatLength,
-	type Reading,
-	readingFigure,
-	readingName,
-	readingTask,
-	suspectSentence,
-	withinText,
-} from "@baywright/setout";
+import { AT_95, formatLength, type Reading, readingFigure, readingName, readingTask } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay, usePlanPart } from "../desk/on-table.ts";
+import { screen } from "../desk/screen.ts";
 import { capital } from "../fields/capital.ts";
 import { Section } from "../panels/section.tsx";
 import { AddReading } from "./add-reading.tsx";
+import { Agreement } from "./agreement.tsx";
 import { ReadingsFile } from "./readings-file.tsx";
 import { TakeField, useWording, ValueField } from "./value-field.tsx";
 import "../styles/taping.css";
@@ -33,31 +26,12 @@ export function ReadingsPanel() {
 				))}
 			</ul>
 			<NextReading />
+			<Button className="button" onPress={() => screen.getState().show({ kind: "taping" })}>
+				Tape step by step
+			</Button>
 			<AddReading />
 			<ReadingsFile />
 		</Section>
-	);
-}
-
-/** How far the readings agree, or which of them is in doubt. */
-function Agreement() {
-	const survey = usePlanPart((plan) => plan.survey);
-	const wording = useWording();
-	if (survey === null || !survey.settled) return null;
-	const [suspect] = survey.suspects;
-	const within = withinText(survey.closesWithin, wording);
-	const words =
-		suspect !== undefined
-			? suspectSentence(suspect, survey, wording)
-			: Math.round(survey.redundancy) === 0
-				? "Nothing checks these readings yet: a slip in one would not show."
-				: survey.closes
-					? `Closes within ${within}.`
-					: `The readings are up to ${within} out.`;
-	return (
-		<p className={suspect === undefined && survey.closes ? "readings-close" : "readings-doubt"} role="status">
-			{words}
-		</p>
 	);
 }
 

@@ -1,14 +1,16 @@
 import { withReading } from "@baywright/editor";
-import { type LengthUnit, type Reading, readingName, type WantedReading } from "@baywright/setout";
+import { type LengthUnit, readingName } from "@baywright/setout";
 import { useDesk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay } from "../desk/on-table.ts";
 import { AngleField } from "../fields/angle-field.tsx";
 import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
+import { type Bounded, boundsOf } from "./bounds.ts";
+import type { Untaken } from "./usual-readings.ts";
 
 interface ValueProps {
-	readonly reading: Pick<Reading, "kind"> & { readonly arm?: number };
+	readonly reading: Bounded;
 	readonly label: string;
 	readonly value: number | null;
 	readonly commit: (value: number) => string | null;
@@ -17,18 +19,8 @@ interface ValueProps {
 /** What a reading of this kind reads: degrees for an angle, else a length. */
 export function ValueField({ reading, label, value, commit }: ValueProps) {
 	if (reading.kind === "angle") return <AngleField label={label} value={value} commit={commit} />;
-	const signed = reading.kind === "rise" || reading.kind === "square";
-	const bounds = signed ? { least: -LONGEST } : { least: LEAST };
-	const greatest = reading.arm === undefined ? {} : { greatest: 2 * reading.arm - LEAST };
-	return <LengthField label={label} value={value} commit={commit} {...bounds} {...greatest} />;
+	return <LengthField label={label} value={value} commit={commit} {...boundsOf(reading)} />;
 }
-
-/** mm. */
-const LEAST = 1;
-const LONGEST = 10_000;
-
-/** What is to be read, without what it reads. */
-export type Untaken = WantedReading["reading"];
 
 /** Takes a reading that is not taken yet, by typing what it reads. */
 export function TakeField({ reading }: { readonly reading: Untaken }) {

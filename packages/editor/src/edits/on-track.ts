@@ -47,7 +47,7 @@ function ownJoint(bay: Bay, plan: BayPlan, index: number): number {
 }
 
 /** mm along a wall within which a bracket is the one that was pinned there. */
-const SAME_PIN = 1;
+export const SAME_PIN = 1;
 
 /** The pin that holds a bracket of the plan: its place in the list of pins, or null where the rule has put the bracket there. */
 export function pinOf(bay: Bay, plan: BayPlan, bracket: number): number | null {

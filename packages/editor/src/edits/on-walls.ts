@@ -54,13 +54,13 @@ export function onto(bay: Bay, { from, to }: Stretch, wall: number, middle: numb
 }
 
 /** What a window measures above the floor where nobody has said, mm. */
-export const USUAL_WINDOW = { sill: 600, head: 2050 } as const;
+export const USUAL_WINDOW = { sill: 600, head: 2050, sillDepth: 0 } as const;
 
 /** Adds an opening; its heights are those of the opening beside it, or the usual ones. */
 export function addOpening(bay: Bay, { wall, from, to }: Stretch): Bay {
 	const like = bay.openings.find((it) => it.wall === wall) ?? bay.openings.at(-1);
-	const { sill, head } = like ?? USUAL_WINDOW;
-	return { ...bay, openings: [...bay.openings, { wall, from, to, sill, head }] };
+	const { sill, head, sillDepth } = like ?? USUAL_WINDOW;
+	return { ...bay, openings: [...bay.openings, { wall, from, to, sill, head, sillDepth }] };
 }
 
 export const removeOpening = (bay: Bay, index: number): Bay => ({ ...bay, openings: withoutAt(bay.openings, index) });

@@ -1,9 +1,9 @@
 import { type Bay, type BayPlan, cornerName } from "@baywright/setout";
 import type { Selection } from "../selection.ts";
-import { changeAt } from "./on-bay.ts";
 import { pinOf, releasePin, removeJoint, setEnd, setRadius } from "./on-track.ts";
 import { removeNoDrill, removeObstacle, removeOpening } from "./on-walls.ts";
 import { canRemoveCorner, removeCorner } from "./remove-corner.ts";
+import { straightened } from "./rise.ts";
 
 /** What taking away a thing comes to: the bay without it and what a history calls that, or why it cannot go. */
 export type Removal =
@@ -20,7 +20,7 @@ export function removeThing(bay: Bay, plan: BayPlan, { kind, index, wall = 0 }: 
 			return done(`remove ${cornerName(index, bay.corners.length - 1)}`, removeCorner(bay, index));
 		case "bow": {
 			if ((bay.walls[index]?.rise ?? 0) === 0) return not("This wall is straight already.");
-			return done("straighten a wall", { ...bay, walls: changeAt(bay.walls, index, (it) => ({ ...it, rise: 0 })) });
+			return done("straighten a wall", straightened(bay, index));
 		}
 		case "opening":
 			return done("remove the opening", removeOpening(bay, index));

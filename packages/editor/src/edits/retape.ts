@@ -8,24 +8,30 @@ export type Typed =
 	| { readonly kind: "angle"; readonly corner: number };
 
 /**
- * The bay with its readings of the very thing that is typed made one, of this value (mm or degrees); the very bay that it was where there
- * are none, for then it is the drawing that changes. A rise is typed as it is in the middle of its wall.
+ * The bay with what is typed (mm or degrees) among its readings: those of the very thing become one, in the place of the first and as sure as
+ * it was; where there are none it is one more. Without that, readings would have their way over what was just typed. Where nothing was taped
+ * the bay is a drawing, and the very bay that it was comes back.
+ *
+ * A rise is typed as it is in the middle of its wall. An angle takes the place of chords as well: they are another way to read it.
  */
 export function retaped(bay: Bay, typed: Typed, value: number): Bay {
 	const { readings } = bay;
-	const first = readings.findIndex((reading) => isOf(reading, typed));
-	if (first < 0) return bay;
-	return {
-		...bay,
-		readings: readings.flatMap((reading, i) => {
-			if (!isOf(reading, typed)) return [reading];
-			if (i > first) return [];
-			return [reading.kind === "rise" ? { ...reading, at: null, value } : { ...reading, value }];
-		}),
-	};
+	if (!isTaped(bay)) return bay;
+	const own = readings.filter((reading) => isOf(reading, typed));
+	const sd = own.find(({ kind }) => kind === typed.kind)?.sd ?? null;
+	const one: Reading = { ...typed, ...(typed.kind === "rise" ? { at: null } : {}), value, sd } as Reading;
+	const first = own[0];
+	if (first === undefined) return { ...bay, readings: [...readings, one] };
+	return { ...bay, readings: readings.flatMap((it) => (it === first ? [one] : isOf(it, typed) ? [] : [it])) };
 }
 
+/** Has anything been taped? Spans between brackets settle a bay as readings do. */
+const isTaped = ({ readings, fitted }: Bay): boolean => readings.length + fitted.spans.length > 0;
+
+/** Has this very thing been read? */
+export const isRead = (bay: Bay, typed: Typed): boolean => bay.readings.some((reading) => isOf(reading, typed));
+
 function isOf(reading: Reading, typed: Typed): boolean {
-	if (typed.kind === "angle") return reading.kind === "angle" && reading.corner === typed.corner;
-	return reading.kind === typed.kind && reading.wall === typed.wall;
+	if (typed.kind !== "angle") return reading.kind === typed.kind && reading.wall === typed.wall;
+	return (reading.kind === "angle" || reading.kind === "chord") && reading.corner === typed.corner;
 }

@@ -80,7 +80,8 @@ function turnCurtain(curtain: Bay["curtains"][number], length: number | null): B
 	const fromOther = (station: number | null) =>
 		station === null || length === null ? null : Math.max(0, kept(kept(length) - station));
 	if (length !== null && (curtain.from ?? 0) >= length) return curtain;
-	return { ...curtain, from: fromOther(curtain.to), to: fromOther(curtain.from) };
+	const stacks = ({ left: "right", right: "left", both: "both", auto: "auto" } as const)[curtain.stacks];
+	return { ...curtain, stacks, from: fromOther(curtain.to), to: fromOther(curtain.from) };
 }
 
 function readingAfter(

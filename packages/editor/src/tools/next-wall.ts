@@ -1,5 +1,5 @@
 import type { Point } from "@baywright/geometry";
-import { type Bay, cornerName, parseLength } from "@baywright/setout";
+import { type Bay, cornerName, parseDegrees, parseLength, ROOM_ANGLE } from "@baywright/setout";
 import { type ChainEnd, FIRST_WAY, headingFor, type Pivot, pivotOf } from "../edits/chain.ts";
 import { anglesOn } from "../snap/corner-loci.ts";
 import { evenRuns, stepFor } from "../snap/even.ts";
@@ -17,13 +17,13 @@ export interface NextWall {
 	readonly run: number;
 	/** Room angle that it makes with the wall before, degrees; null where there is none. */
 	readonly angle: number | null;
+	/** What of both was typed, mm and degrees. */
+	readonly typedRun: number | null;
+	readonly typedAngle: number | null;
 	readonly guides: readonly Locus[];
 	/** Why it cannot be drawn; "" where it can. */
 	readonly trouble: string;
 }
-
-/** Rooms are measured inside: walls folded back further than this leave no corner, degrees. */
-const LEAST_ANGLE = 20;
 
 /** mm: a wall that is tapped shorter than this is a slip of the hand. */
 const SHORTEST = 10;
@@ -50,6 +50,8 @@ export function nextWall(state: WallsState, world: World): NextWall | null {
 		at: typedRun === null && typedAngle === null ? way.at : at,
 		run: length,
 		angle: pivot.beyond === null ? null : roomAngle(pivot.beyond, travel, end),
+		typedRun,
+		typedAngle,
 		guides: way.guides,
 		trouble:
 			trouble ||
@@ -74,10 +76,11 @@ function pressedAt({ pressed, over }: WallsState): Pivot | null {
 function firstWall({ over, heading }: WallsState, run: number | null, trouble: string): NextWall | null {
 	if (run === null && over === null) return null;
 	const at = over === null ? { x: 0, y: 0 } : { x: Math.round(over.at.x), y: Math.round(over.at.y) };
-	if (run === null) return { from: null, at, run: 0, angle: null, guides: [], trouble };
+	if (run === null)
+		return { from: null, at, run: 0, angle: null, typedRun: null, typedAngle: null, guides: [], trouble };
 	const way = heading ?? FIRST_WAY;
 	const to = { x: at.x + Math.cos(way) * run, y: at.y + Math.sin(way) * run };
-	return { from: at, at: to, run, angle: null, guides: [], trouble };
+	return { from: at, at: to, run, angle: null, typedRun: run, typedAngle: null, guides: [], trouble };
 }
 
 interface Way {
@@ -185,8 +188,8 @@ function readRun(text: string, { job }: World): number | string | null {
 function readAngle(text: string): number | string | null {
 	const typed = text.trim();
 	if (typed === "") return null;
-	const match = /^(\d+(?:[.,]\d+)?)\s*°?$/.exec(typed);
-	const value = match?.[1] === undefined ? Number.NaN : Number(match[1].replace(",", "."));
-	if (value >= LEAST_ANGLE && value <= 360 - LEAST_ANGLE) return value;
-	return `“${typed}” is not an angle of a room: write ${LEAST_ANGLE} to ${360 - LEAST_ANGLE} degrees.`;
+	const value = parseDegrees(typed);
+	const { least, greatest } = ROOM_ANGLE;
+	if (value !== null && value >= least && value <= greatest) return value;
+	return `“${typed}” is not an angle of a room: write ${least} to ${greatest} degrees.`;
 }

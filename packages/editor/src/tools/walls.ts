@@ -1,4 +1,5 @@
 import type { Bay } from "@baywright/setout";
+import { typedWall } from "../edits/append-wall.ts";
 import { addCorner, type ChainEnd, pivotOf } from "../edits/chain.ts";
 import { levelWall } from "../edits/level.ts";
 import { onBay } from "../edits/on-bay.ts";
@@ -119,7 +120,7 @@ function place(state: WallsState, world: World): Answer<WallsState> {
 	const end = endOf(state, world);
 	// Typed without a first corner: the bay starts where the sheet does.
 	const started = next.from === null ? bay : addCorner(bay, end, [next.from.x, next.from.y]);
-	const grown = addCorner(started, end, [next.at.x, next.at.y]);
+	const grown = typedWall(addCorner(started, end, [next.at.x, next.at.y]), end, next.typedRun, next.typedAngle);
 	// A typed angle is a room angle: it tells the side.
 	const sideIsOpen = (state.sideIsOpen || bay.corners.length < 2) && state.angle === "";
 	const turned = sideIsOpen ? roomInside(grown, end) : { bay: grown, end };

@@ -17,8 +17,7 @@ export interface FittedProjection {
 const SAME_PLACE = 1;
 
 /** Fitted otherwise than planned; one that only records that it was done as planned asks nothing of the plan. */
-const isElsewhere = ({ planned, at, projection }: FittedBracket): boolean =>
-	projection !== null || (planned !== null && planned !== at);
+const isElsewhere = ({ planned, at, projection }: FittedBracket): boolean => projection !== null || planned !== at;
 
 /** The projection that each wall's brackets really have, where any was measured; walls in order. */
 export function fittedProjections({ brackets }: Fitted, walls: number): FittedProjection[] {
@@ -30,6 +29,12 @@ export function fittedProjections({ brackets }: Fitted, walls: number): FittedPr
 		const mean = measured.reduce((sum, each) => sum + each, 0) / measured.length;
 		return [{ wall, mean, least: Math.min(...measured), greatest: Math.max(...measured) }];
 	});
+}
+
+/** The bay with those holes pinned, so that the rest is placed round them. */
+export function withPlacesTaken(bay: Bay): Bay {
+	const { track } = bay;
+	return { ...bay, track: { ...track, brackets: [...track.brackets, ...placesTaken(bay)] } };
 }
 
 /** Holes that are there for good: brackets fitted elsewhere than planned, but for those that the user has pinned there already. */

@@ -2,7 +2,8 @@ import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import { moveEnd } from "../track/remedies.ts";
 import { endsOf } from "../track/track-rule.ts";
-import type { AsFitted, CutPiece } from "./as-fitted.ts";
+import { type AsFitted, type CutPiece, SAWN_TO } from "./as-fitted.ts";
+import { bentSoFar } from "./describe-fitted.ts";
 
 /** Brackets of one wall that differ by no more (mm) are in line: the track takes it up (common practice, no source). */
 const IN_LINE = 3;
@@ -30,12 +31,16 @@ export function fittedFindings(bay: Bay, fitted: AsFitted | null, names: readonl
 	];
 }
 
-function cutFinding({ piece, cut, needed, verdict, play }: CutPiece): Finding[] {
+function cutFinding({ piece, cut, needed, verdict, play, bends, bent }: CutPiece): Finding[] {
 	if (verdict === "fits") return [];
-	if (verdict === "long")
-		return [{ code: "cut-piece-too-long", where: { piece }, figures: { cut, needed }, remedies: [] }];
-	const { left, right } = play;
-	return [{ code: "cut-piece-too-short", where: { piece }, figures: { cut, needed, left, right }, remedies: [] }];
+	if (verdict === "bends-apart" && bent?.between) {
+		const { first, last, by } = bent.between;
+		return [{ code: "cut-piece-bends-apart", where: { piece }, figures: { first, last, by }, remedies: [] }];
+	}
+	const ends = bent === null ? {} : { leftOver: bent.left, rightOver: bent.right };
+	const figures = { cut, needed, left: play.left, right: play.right, bent: bentSoFar(bends), ...ends };
+	const code = verdict === "long" ? "cut-piece-too-long" : "cut-piece-too-short";
+	return [{ code, where: { piece }, figures, remedies: [] }];
 }
 
 const forgetCut = (index: number, piece: string): Remedy => ({
@@ -46,12 +51,22 @@ const forgetCut = (index: number, piece: string): Remedy => ({
 
 /** Where the ends of the track may stand so that a piece cut too short still hangs: at one end all of it, whole mm. */
 export function endsForShortPiece({ figures }: Finding, bay: Bay, lengths: readonly number[]): Remedy[] {
-	const short = Math.ceil(Number(figures.needed) - Number(figures.cut));
 	const { start, end } = endsOf(bay, lengths);
+	const [atLeft, atRight] = missing(figures).map(Math.ceil) as [number, number];
 	return [
-		...(short <= Number(figures.left) ? [moveEnd("left", start.wall, Math.round(start.at) + short)] : []),
-		...(short <= Number(figures.right) ? [moveEnd("right", end.wall, Math.round(end.at) - short)] : []),
+		...(atLeft > 0 && atLeft <= Number(figures.left)
+			? [moveEnd("left", start.wall, Math.round(start.at) + atLeft)]
+			: []),
+		...(atRight > 0 && atRight <= Number(figures.right)
+			? [moveEnd("right", end.wall, Math.round(end.at) - atRight)]
+			: []),
 	];
+}
+
+/** What a piece lacks at its left and right end, mm: at either one the whole of it, until its bends say at which. */
+function missing({ cut, needed, leftOver, rightOver }: Finding["figures"]): readonly [number, number] {
+	if (leftOver === undefined) return [Number(needed) - Number(cut), Number(needed) - Number(cut)];
+	return [leftOver, rightOver].map((over) => (Number(over) < -SAWN_TO ? -Number(over) : 0)) as [number, number];
 }
 
 /** Remedies for pins that are only the brackets already there lead nowhere: the pin is no entry of the track's list. */

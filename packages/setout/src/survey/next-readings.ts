@@ -1,10 +1,4 @@
-import {
-	candidateReadings,
-	fewestBayReadings,
-	nextBayReading,
-	type SettledBay,
-	type TapedReading,
-} from "@baywright/survey";
+import { candidateReadings, fewestBayReadings, type SettledBay, type TapedReading } from "@baywright/survey";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import type { BaySurvey } from "./settle.ts";
@@ -37,7 +31,7 @@ export interface WantedReadings {
 
 /**
  * The readings to take until every cut length is as sure as `goal` (one standard deviation, mm): the fewest that are
- * found, not the best one each time.
+ * found, not the best one each time. In bays of more than eight walls they are few rather than the fewest.
  */
 export function wantedReadings(bay: Bay, system: TrackSystem, survey: BaySurvey, wants: Wants = {}): WantedReadings {
 	const { goal = SURE_ENOUGH, candidates = candidateReadings, fitter = trackFitter(bay, system) } = wants;
@@ -67,20 +61,6 @@ interface Wants {
 	readonly cuts?: readonly SureFigure[] | null;
 	/** Left out, it is made anew. */
 	readonly fitter?: TrackFitter;
-}
-
-/** Of all that can be read, what makes the least sure cut length surest; null where nothing helps. */
-export function nextReading(
-	bay: Bay,
-	system: TrackSystem,
-	survey: BaySurvey,
-	{ cuts = cutFigures(survey, trackFitter(bay, system)) }: Pick<Wants, "cuts"> = {},
-): WantedReading | null {
-	const figures = cuts ?? roughFigure(bay, system, survey);
-	const choice = candidateReadings(survey);
-	const next = nextBayReading(survey, choice, gradients(figures));
-	if (next === null) return null;
-	return { reading: choice[next.candidate] as TapedReading, from: next.from, reaches: next.reaches };
 }
 
 const gradients = (figures: readonly SureFigure[]) => figures.map(({ gradient }) => gradient);

@@ -1,3 +1,4 @@
+import { parseDegrees } from "../job/angle.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import { INCH, parseLength } from "../job/length.ts";
 import { foundText } from "../job/problem.ts";
@@ -170,13 +171,8 @@ function lengthOver0(text: string, unit: LengthUnit): Named<number> {
 		: read;
 }
 
-function degreesOf(text: string): number | null {
-	const [, number] = /^(\d+(?:[.,]\d+)?)\s*(?:°|deg|degrees)?$/.exec(text) ?? [];
-	return number === undefined ? null : Number(number.replace(",", "."));
-}
-
 function degreesUnder360(text: string): Named<number> {
-	const value = degreesOf(text);
+	const value = parseDegrees(text);
 	if (value !== null && value > 0 && value < 360) return { ok: true, value };
 	return {
 		ok: false,
@@ -185,7 +181,7 @@ function degreesUnder360(text: string): Named<number> {
 }
 
 function degreesOver0(text: string): Named<number> {
-	const value = degreesOf(text);
+	const value = parseDegrees(text);
 	return value !== null && value > 0
 		? { ok: true, value }
 		: { ok: false, message: `found ${foundText(text)}, allowed degrees over 0` };

@@ -27,8 +27,8 @@ export interface Standing {
 export interface SettledTrack {
 	readonly track: FittedTrack;
 	readonly pieces: readonly Piece[];
-	/** Where the pieces meet, as taped. */
-	readonly joints: readonly WallPlace[];
+	/** Where the pieces meet. */
+	readonly joints: readonly Joint[];
 	/** Which walls the track follows and which corners each bend goes round: two tracks alike in this change into each other smoothly. */
 	readonly shape: string;
 }
@@ -59,7 +59,7 @@ export function trackFitter(bay: Bay, system: TrackSystem): TrackFitter {
 		const pieces = cutPieces(track, system, joints, []);
 		const { legs, elbows } = track.bends;
 		const shape = `${legs.join()};${elbows.map(({ first, last, reverse }) => `${first}-${last}${reverse ? "r" : ""}`)}`;
-		return { track, pieces, joints: joints.map(({ wall, at }) => ({ wall, at })), shape };
+		return { track, pieces, joints, shape };
 	};
 }
 

@@ -2,10 +2,10 @@ import { errorEllipse } from "@baywright/survey";
 import type { BayPlan, SurveyOfPlan } from "../bay-plan.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { AsSettled } from "./as-settled.ts";
-import { nextReading, SURE_ENOUGH, type WantedReading, type WantedReadings, wantedReadings } from "./next-readings.ts";
+import { wantedReadings } from "./next-readings.ts";
 import { trackFitter } from "./settled-track.ts";
 import { surenessFindings } from "./survey-findings.ts";
-import { type SureCut, sureCuts } from "./uncertainty.ts";
+import { type SureFigures, sureFigures } from "./uncertainty.ts";
 
 /** What a plan tells of its readings before it is asked how sure it is; null where nothing was taped. */
 export function surveyOfPlan({ survey, faults }: AsSettled): SurveyOfPlan | null {
@@ -13,18 +13,6 @@ export function surveyOfPlan({ survey, faults }: AsSettled): SurveyOfPlan | null
 	const { readings, sigma0, redundancy, closes, closesWithin, suspects, corners, covariance } = survey;
 	const ellipses = corners.map((_, corner) => errorEllipse(covariance, corner));
 	return { settled: true, readings, sigma0, redundancy, closes, closesWithin, suspects, ellipses, next: null };
-}
-
-/** Walls up to which the fewest readings are searched for: what can be read grows with their square, and the search faster. */
-const MOST_SEARCHED = 8;
-
-/** As if the best next reading were all that is wanted, unless it is sure enough without. */
-function onlyNext(next: WantedReading | null, cuts: readonly SureCut[] | null): WantedReadings {
-	const now = Math.max(0, ...(cuts ?? []).map(({ sd }) => sd));
-	const isSure = cuts !== null && now <= SURE_ENOUGH;
-	const reaches = isSure || next === null ? now : next.reaches;
-	const enough = cuts !== null && reaches <= SURE_ENOUGH;
-	return { readings: isSure || next === null ? [] : [next], enough, reaches, fitted: cuts !== null };
 }
 
 const UNSETTLED: SurveyOfPlan = {
@@ -40,20 +28,36 @@ const UNSETTLED: SurveyOfPlan = {
 };
 
 /**
- * The plan with the ± of every cut length, what to tape next and what is too unsure to cut. Takes a few hundred fits. `bay` is as drawn.
+ * The plan with the ± of every cut length, set-back and bracket, what to tape next and what is too unsure to cut. Takes a few hundred fits. `bay` is as drawn.
  */
 export function withSureness(plan: BayPlan, bay: Bay, { survey }: AsSettled): BayPlan {
 	if (survey === null || plan.survey === null || plan.chain === null) return plan;
 	const fitter = trackFitter(bay, plan.system);
-	const cuts = plan.path === null ? null : sureCuts(bay, plan.system, survey, fitter);
-	const wanted =
-		bay.walls.length <= MOST_SEARCHED
-			? wantedReadings(bay, plan.system, survey, { cuts, fitter })
-			: onlyNext(nextReading(bay, plan.system, survey, { cuts }), cuts);
+	const sure = plan.path === null ? null : sureFigures(bay, plan.system, survey, fitter);
+	const cuts = sure?.cuts ?? null;
+	const wanted = wantedReadings(bay, plan.system, survey, { cuts, fitter });
 	return {
 		...plan,
+		...(sure === null ? {} : withSds(plan, sure)),
 		survey: { ...plan.survey, next: wanted.readings[0] ?? null },
-		pieces: cuts === null ? plan.pieces : plan.pieces.map((piece, i) => ({ ...piece, sd: cuts[i]?.sd ?? null })),
 		findings: cuts === null ? plan.findings : [...plan.findings, ...surenessFindings(bay, cuts, wanted)],
+	};
+}
+
+function withSds({ corners, brackets, pieces }: BayPlan, { cuts, setBacks, brackets: sure }: SureFigures) {
+	const ofSetBack = (corner: number, side: "left" | "right") =>
+		setBacks.find((each) => each.corner === corner && each.side === side)?.sd ?? null;
+	// Another number of them is another row.
+	const ofBracket = (i: number) => (sure.length === brackets.length ? sure[i] : undefined);
+	return {
+		corners: corners.map((set) => ({
+			...set,
+			sd: [ofSetBack(set.corner, "left"), ofSetBack(set.corner, "right")] as const,
+		})),
+		brackets: brackets.map((bracket, i) => {
+			const { fromLeftCorner, fromRightCorner } = ofBracket(i) ?? {};
+			return { ...bracket, sd: [fromLeftCorner?.sd ?? null, fromRightCorner?.sd ?? null] as const };
+		}),
+		pieces: pieces.map((piece, i) => ({ ...piece, sd: cuts[i]?.sd ?? null })),
 	};
 }

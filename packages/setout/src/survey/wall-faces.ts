@@ -8,6 +8,7 @@ import {
 	wallCrossings,
 } from "@baywright/geometry";
 import type { Finding } from "../finding/finding.ts";
+import { ROOM_ANGLE } from "../job/angle.ts";
 import type { Bay } from "../job/bay-schema.ts";
 
 export interface WallFaces {
@@ -50,9 +51,6 @@ function chainFinding(fault: ChainFault, points: readonly Point[], rises: readon
 	}
 }
 
-/** Room angles of a corner that is not folded back, degrees. */
-const UNFOLDED = [20, 340] as const;
-
 /** The bow without which a corner would not be folded back, and the room angle that it would then have; nothing where no one bow is to blame. */
 function bowThatFolds(corner: number, angle: number, points: readonly Point[], rises: readonly number[]) {
 	const straightened = [corner - 1, corner].map((wall) => {
@@ -61,7 +59,8 @@ function bowThatFolds(corner: number, angle: number, points: readonly Point[], r
 		const turn = (Math.atan((2 * (rises[wall] ?? 0)) / chord) * 360) / Math.PI;
 		return { bow: wall, straight: angle - turn };
 	});
-	const fromFold = ({ straight }: { straight: number }) => Math.min(straight - UNFOLDED[0], UNFOLDED[1] - straight);
+	const fromFold = ({ straight }: { straight: number }) =>
+		Math.min(straight - ROOM_ANGLE.least, ROOM_ANGLE.greatest - straight);
 	const best = straightened.reduce((a, b) => (fromFold(b) > fromFold(a) ? b : a));
 	return fromFold(best) > 0 && (rises[best.bow] ?? 0) !== 0 ? best : {};
 }

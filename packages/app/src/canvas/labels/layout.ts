@@ -1,6 +1,7 @@
 import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { type FindingMark, findingMarks } from "../finding-place.ts";
 import type { Scene } from "../scene.ts";
+import { type SurveyLayer, surveyLayer, surveyNotes, surveyStrokes } from "../survey-layer.ts";
 import type { Box } from "./box.ts";
 import type { BadgeLabel, Label } from "./label.ts";
 import { besideAnchor, noteWish, turned } from "./notes.ts";
@@ -15,6 +16,8 @@ export interface Layout {
 	/** The same by what they are about: "run 1", "corner 2". */
 	readonly byKey: ReadonlyMap<string, Label>;
 	readonly marks: readonly FindingMark[];
+	/** Null where the survey has nothing to show. */
+	readonly survey: SurveyLayer | null;
 }
 
 /** Half the size of a finding's mark, px. */
@@ -33,17 +36,20 @@ const BADGE_TURNS = [0, 0.6, -0.6, 1.2, -1.2, 2, -2, 2.8] as const;
 /** Places every label of a frame. `over`: what stands over the drawing. */
 export function layOut(scene: Scene, over: readonly Box[], habits: Habits): Layout {
 	const marks = findingMarks(scene);
+	const survey = surveyLayer(scene, over);
 	const wishes: Wish<Label>[] = [
 		...marks.map((mark, i) => badgeWish(scene, mark, i)),
 		...runWishes(scene),
-		...trackNotes(scene).map((note) => noteWish(note, scene.measure)),
+		...[...surveyNotes(survey), ...trackNotes(scene)].map((note) => noteWish(note, scene.measure)),
 	];
-	const placed = placeLabels(wishes, takenBy(scene, [...over, ...ringsOf(scene, marks)]), scene.size, habits);
+	const key = survey?.key ? [survey.key.box] : [];
+	const taken = takenBy(scene, [...over, ...key, ...ringsOf(scene, marks)], surveyStrokes(survey));
+	const placed = placeLabels(wishes, taken, scene.size, habits);
 	marks.forEach((mark, i) => {
 		// A finding is never left out: where nothing is free its mark stands on its place.
 		if (!placed.has(badgeKey(i))) placed.set(badgeKey(i), badgeAt(toScreen(scene.view, mark.at), i));
 	});
-	return { labels: [...placed.values()], byKey: placed, marks };
+	return { labels: [...placed.values()], byKey: placed, marks, survey };
 }
 
 /** Where hatched rings stand. */

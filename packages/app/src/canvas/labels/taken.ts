@@ -24,8 +24,8 @@ const BEND_STEP = 0.2;
 const WALL_GRIP = { halfWidth: WALL_HANDLE.halfLength, halfHeight: WALL_HANDLE.halfBreadth } as const;
 const BOW_GRIP = { halfWidth: BOW_HANDLE.halfWidth + 4, halfHeight: BOW_HANDLE.drop } as const;
 
-/** What labels may not cover: walls, track, brackets, folds, obstacles, handles, and what stands over the drawing. */
-export function takenBy(scene: Scene, over: readonly Box[]): Taken {
+/** What labels may not cover: walls, track, brackets, folds, obstacles, handles, what the survey draws, and what stands over the drawing. */
+export function takenBy(scene: Scene, over: readonly Box[], surveyed: readonly Stroke[]): Taken {
 	const strokes: Stroke[] = [];
 	const add = (from: ScreenPoint, to: ScreenPoint, half: number) => {
 		const seen = clipLine({ from, to }, scene.size, BEYOND - half);
@@ -33,6 +33,7 @@ export function takenBy(scene: Scene, over: readonly Box[]): Taken {
 	};
 	addWalls(scene, add);
 	if (scene.plan.path !== null) addTrack(scene, scene.plan.path, add);
+	for (const { from, to, half } of surveyed) add(from, to, half);
 
 	const handles = scene.corners.map((corner): Box => {
 		const { left, top } = toScreen(scene.view, corner);
