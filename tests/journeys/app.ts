@@ -36,7 +36,7 @@ export async function openExample(page: Page, title: string): Promise<void> {
 export async function openOnPhone(
 	page: Page,
 	title: string,
-	view: "Marks" | "Strip" | "Plan" | "Corner",
+	view: "Tape" | "Marks" | "Strip" | "Plan" | "Corner",
 ): Promise<void> {
 	await page.goto("./");
 	await page.getByRole("button", { name: new RegExp(`^${title}`) }).click();

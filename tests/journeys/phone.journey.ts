@@ -154,11 +154,11 @@ for (const size of [
 	test(`at ${size.width} × ${size.height} nothing runs off and a finger finds every button`, async ({ page }) => {
 		await page.setViewportSize(size);
 		await openOnPhone(page, "Orchard Lodge", "Marks");
-		for (const view of ["Marks", "Strip", "Plan", "Corner"]) {
+		for (const view of ["Tape", "Marks", "Strip", "Plan", "Corner"]) {
 			await page.getByRole("tab", { name: view, exact: true }).tap();
 			await expect(page.getByText("One moment…")).toHaveCount(0);
 			expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(size.width);
-			const targets = page.locator(".tab, .mark-tick, .phone-bar button, .strip-view .choice-option");
+			const targets = page.locator(".tab, .mark-tick, .phone-bar button, .strip-view .choice-option, .taking button");
 			for (const box of await targets.evaluateAll((all) => all.map((each) => each.getBoundingClientRect())))
 				expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
 		}
@@ -172,7 +172,7 @@ for (const colorScheme of ["light", "dark"] as const) {
 		test("nothing is found wrong with any view", async ({ page }) => {
 			await openOnPhone(page, "Saltmarsh House", "Marks");
 			await tickOff(page, "bracket 1");
-			for (const view of ["Marks", "Strip", "Plan", "Corner"]) {
+			for (const view of ["Tape", "Marks", "Strip", "Plan", "Corner"]) {
 				await page.getByRole("tab", { name: view, exact: true }).tap();
 				await expect(page.getByText("One moment…")).toHaveCount(0);
 				await isClean(page);

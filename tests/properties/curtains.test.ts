@@ -1,4 +1,4 @@
-import { parseJob, planJob } from "@baywright/setout";
+import { clearOf, parseJob, planJob, positionOf } from "@baywright/setout";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 
@@ -76,5 +76,29 @@ test("a longer drop, more fullness or a longer track never takes less cloth", ()
 			expect(metresOf({ ...one, long: Math.min(4800, one.long + more) })).toBeGreaterThanOrEqual(metres - 1e-9);
 		}),
 		{ seed: SEED, numRuns: 40 },
+	);
+});
+
+test("the further curtains are opened the more glass is clear, from what they leave drawn to what they leave open", () => {
+	fc.assert(
+		fc.property(
+			cases,
+			fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 2, maxLength: 6 }),
+			(one, some) => {
+				const { curtains, glass } = planOf(one);
+				const clearAt = (opened: number) => {
+					const hanging = curtains.map((curtain) => positionOf(curtain, opened));
+					return glass.openings.reduce((sum, opening) => sum + clearOf(opening, hanging), 0);
+				};
+				expect(clearAt(0)).toBeCloseTo(glass.clearDrawn, 6);
+				expect(clearAt(1)).toBeCloseTo(glass.clearOpen, 6);
+				let before = 0;
+				for (const opened of some.toSorted((a, b) => a - b)) {
+					expect(clearAt(opened)).toBeGreaterThanOrEqual(before - 1e-9);
+					before = clearAt(opened);
+				}
+			},
+		),
+		{ seed: SEED, numRuns: 60 },
 	);
 });

@@ -10,6 +10,7 @@ import {
 	SURE_ENOUGH,
 	settle,
 	sureCuts,
+	sureFigures,
 	sureSetBacks,
 	type TrackSystem,
 	wantedReadings,
@@ -131,13 +132,14 @@ test("anywhere, legs full and bows among them, they are what the plan itself cha
 });
 
 test.each([
-	["three walls", [900, 1800, 850], [85, 60], [0, 0, 0]],
-	["five walls", [700, 900, 1200, 800, 700], [40, 35, 50, 30], [0, 0, 0, 0, 0]],
-	["legs so short that their bends share them", [700, 560, 900, 700], [62, 70, 45], [0, 0, 0, 0]],
-	["a bow", [700, 1800, 700], [80, 80], [0, 0.06, 0]],
+	["three walls", [900, 1800, 850], [85, 60], [0, 0, 0], true],
+	["five walls", [700, 900, 1200, 800, 700], [40, 35, 50, 30], [0, 0, 0, 0, 0], true],
+	["legs so short that their bends share them", [700, 560, 900, 700], [62, 70, 45], [0, 0, 0, 0], false],
+	["a bow", [700, 1800, 700], [80, 80], [0, 0.06, 0], true],
 ])(
-	"the ± of a cut length and of a set-back is what whole surveys scatter by: settle, fit, cut (%s)",
-	(_, lengths, turns, bows) => {
+	"the ± of a cut length, a set-back and every bracket is what whole surveys scatter by: settle, fit, cut, set out (%s)",
+	// Among legs so short one bracket more or less is needed from survey to survey: a ± is for one row of them.
+	(_, lengths, turns, bows, isOneRow) => {
 		const roll = dice(SEED);
 		const stands = shapedBay({ lengths, turns, bows });
 		const walls = lengths.length;
@@ -148,6 +150,10 @@ test.each([
 		const [cut] = sureCuts(bay, light, survey) ?? [];
 		const setBack = sureSetBacks(bay, light, survey)?.find(({ corner, side }) => corner === 1 && side === "right");
 		expect(cut?.mayChange).toBeNull();
+		const { brackets = [] } = sureFigures(bay, light, survey) ?? {};
+		const taped = brackets.flatMap(({ fromLeftCorner, fromRightCorner }) => [fromLeftCorner, fromRightCorner]);
+		const bracketSums = taped.map(() => ({ sum: 0, squares: 0 }));
+		let others = 0;
 		const surveys = 1200;
 		const sums = { cut: 0, cutSquares: 0, back: 0, backSquares: 0 };
 		for (let i = 0; i < surveys; i++) {
@@ -162,6 +168,14 @@ test.each([
 			sums.cutSquares += off * off;
 			sums.back += back;
 			sums.backSquares += back * back;
+			if (plan.brackets.length !== brackets.length) others++;
+			plan.brackets
+				.flatMap(({ fromLeftCorner, fromRightCorner }) => [fromLeftCorner, fromRightCorner])
+				.forEach((reading, k) => {
+					const each = bracketSums[k] as (typeof bracketSums)[number];
+					each.sum += reading - (taped[k]?.value ?? Number.NaN);
+					each.squares += (reading - (taped[k]?.value ?? Number.NaN)) ** 2;
+				});
 		}
 		const scatter = (sum: number, squares: number) => Math.sqrt(squares / surveys - (sum / surveys) ** 2);
 		// The deviation of a deviation from 1200 draws is 2 %; four of them.
@@ -169,6 +183,15 @@ test.each([
 		expect(Math.abs(scatter(sums.back, sums.backSquares) / (setBack?.sd as number) - 1), `seed ${SEED}`).toBeLessThan(
 			0.085,
 		);
+		expect(brackets.length).toBeGreaterThan(5);
+		expect(others === 0, `seed ${SEED}: ${others} other rows`).toBe(isOneRow);
+		if (!isOneRow) return;
+		bracketSums.forEach(({ sum, squares }, k) => {
+			const sd = taped[k]?.sd as number;
+			// A reading that hangs on nothing taped does not scatter.
+			if (sd < 1e-3) expect(scatter(sum, squares), `seed ${SEED}, reading ${k}`).toBeLessThan(0.01);
+			else expect(Math.abs(scatter(sum, squares) / sd - 1), `seed ${SEED}, reading ${k}`).toBeLessThan(0.085);
+		});
 	},
 );
 

@@ -142,7 +142,8 @@ describe("a bay in a mirror", () => {
 				if (length < 2 * (endTakeUp + bracket.endMax)) return;
 				const roomy = plan.path.segments.every(({ kind, length: long }) => kind === "bend" || long > 300);
 				if (!roomy) return;
-				if (plan.findings.length + mirror.findings.length > 0 || plan.joints.length > 0) return;
+				const troubles = [...codesOf(plan), ...codesOf(mirror)].filter((code) => code !== "holes-in-cable-zones");
+				if (troubles.length > 0 || plan.joints.length > 0) return;
 				const stations = plan.brackets.map(({ station }) => station);
 				const others = mirror.brackets.map(({ station }) => length - station).toReversed();
 				expect(others).toHaveLength(stations.length);

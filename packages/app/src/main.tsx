@@ -5,6 +5,7 @@ import "./styles/base.css";
 import "./styles/controls.css";
 import "./styles/shell.css";
 import "./styles/panels.css";
+import "./styles/curtains.css";
 import "./styles/sheets.css";
 import { createRoot } from "react-dom/client";
 import { App } from "./app.tsx";

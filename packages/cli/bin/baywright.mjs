@@ -79,7 +79,9 @@ async function makeBundle() {
 		metafile: true,
 		logLevel: "silent",
 		// Packages in the older module form still call require for Node's own modules.
-		banner: { js: 'import { createRequire } from "node:module";\nconst require = createRequire(import.meta.url);' },
+		banner: {
+			js: 'import { createRequire as requireFrom } from "node:module";\nconst require = requireFrom(import.meta.url);',
+		},
 	}).catch((error) => giveUp(`cannot be built: ${firstFault(error)}`));
 	const sources = sourcesOf(Object.keys(result.metafile.inputs));
 	const print = printOf(sources);

@@ -4,6 +4,7 @@ import { corner } from "./commands/corner.ts";
 import { plan } from "./commands/plan.ts";
 import { remedy } from "./commands/remedy.ts";
 import { settle } from "./commands/settle.ts";
+import { sheets } from "./commands/sheets.ts";
 import { simulate } from "./commands/simulate.ts";
 import { complain, complainOf } from "./complain.ts";
 import { type ExitStatus, FAILED, PLANNED } from "./exit-status.ts";
@@ -11,7 +12,7 @@ import { overview, version } from "./overview.ts";
 import { quoted } from "./text/plain.ts";
 import { processWorld, type World } from "./world.ts";
 
-const commands: readonly Command[] = [plan, corner, check, settle, simulate, remedy];
+const commands: readonly Command[] = [plan, corner, check, settle, simulate, remedy, sheets];
 
 /** Runs the command with what was typed after its name; gives the exit status. Never throws. */
 export async function main(args: readonly string[], world: World = processWorld()): Promise<ExitStatus> {

@@ -1,9 +1,12 @@
 import type { Point, Radians, TrackPath, WallChain } from "@baywright/geometry";
 import type { ErrorEllipse } from "@baywright/survey";
+import type { CordSetOut } from "./cords/set-out-cords.ts";
 import type { Finding } from "./finding/finding.ts";
 import type { AsFitted } from "./fitted/as-fitted.ts";
+import type { Fixing } from "./fixings/fixing.ts";
 import type { Heading } from "./library/heading.ts";
 import type { TrackSystem } from "./library/system.ts";
+import type { Part } from "./order/part.ts";
 import type { WantedReading } from "./survey/next-readings.ts";
 import type { BaySurvey } from "./survey/settle.ts";
 
@@ -25,13 +28,23 @@ export interface BayPlan {
 	/** Facets that a bend leaves out, and how far it stands off where the leg along each would be. */
 	readonly bridged: readonly BridgedFacet[];
 	readonly brackets: readonly Bracket[];
+	/** How each of `brackets` is held, in the same order. */
+	readonly fixings: readonly Fixing[];
 	readonly joints: readonly Joint[];
 	readonly pieces: readonly Piece[];
 	readonly stock: StockPlan;
 	/** Left to right as they hang; none where nothing is drawn. */
 	readonly curtains: readonly CurtainSetOut[];
+	/** One for each bracket; none while the mass of no curtain is known. A curtain whose mass is not known is left out. */
+	readonly loads: readonly BracketLoad[];
 	readonly stackBack: readonly StackBack[];
+	/** null where nothing is drawn by a cord. */
+	readonly cords: CordSetOut | null;
+	/** Everything to buy for this bay, in the order of the work. */
+	readonly parts: readonly Part[];
 	readonly glass: Glass;
+	/** Obstacles that a curtain hangs before. */
+	readonly covered: readonly CoveredObstacle[];
 	/** What was taped says about the bay; null where nothing was. */
 	readonly survey: SurveyOfPlan | null;
 	/** What is fitted and cut already; null where nothing is entered. */
@@ -63,6 +76,8 @@ export interface CornerSetOut {
 	readonly radius: number;
 	/** From the corner along the left and the right wall face to where the bend starts, mm; null towards a wall that it leaves out. */
 	readonly setBack: readonly [left: number | null, right: number | null];
+	/** One standard deviation of each set-back from the survey, mm; null while nothing is taped, and in a plan made in haste. */
+	readonly sd: readonly [left: number | null, right: number | null];
 	/** Length along the bend, mm. */
 	readonly sweep: number;
 	/** Corner to the middle of the bend, mm; where the bend passes several corners, to the nearest point of the track. */
@@ -107,9 +122,31 @@ export interface Bracket {
 	/** Along the wall face from the corner at its left and right end, mm: what a fitter tapes. */
 	readonly fromLeftCorner: number;
 	readonly fromRightCorner: number;
+	/**
+	 * One standard deviation of either reading from the survey, mm: how far off the place would be in the bay as it stands. Null as a piece's, and
+	 * where a bay hardly other would have it elsewhere.
+	 */
+	readonly sd: readonly [fromLeft: number | null, fromRight: number | null];
 	/** Wall face to centre line at this bracket, mm. */
 	readonly projection: number;
 	readonly role: BracketRole;
+}
+
+/**
+ * What one bracket carries of the track and of the curtains whose mass is known, kg; less than nought where it has to hold the track down. From the
+ * track laid out straight: torsion at bends is left out.
+ */
+export interface BracketLoad {
+	/** Its index in `brackets`. */
+	readonly bracket: number;
+	/** Every curtain left, between drawn and drawn back, where it loads this bracket most, and least. */
+	readonly greatest: number;
+	readonly least: number;
+	/** All curtains drawn, and all drawn back. */
+	readonly drawn: number;
+	readonly stacked: number;
+	/** The greatest as a part of what the system allows on one bracket; null where it states no limit. */
+	readonly share: number | null;
 }
 
 export interface Joint {
@@ -178,6 +215,8 @@ export interface CurtainSetOut {
 	readonly fullness: number;
 	/** Id of its cloth; null where none is chosen. */
 	readonly cloth: string | null;
+	/** Finished drop, mm; null where it is not given. */
+	readonly drop: number | null;
 	/** Across the heading when it is made up: stretch, half an overlap where it meets another, returns, ease. */
 	readonly finishedWidth: number;
 	/** Cloth that hangs, without side turnings. */
@@ -224,7 +263,28 @@ export interface StackBack {
 export interface Glass {
 	/** Width of all openings along the wall faces, mm. */
 	readonly total: number;
-	/** Of these, what no stack covers with the curtains open, mm. */
+	/** Of these, what no curtain covers with the curtains open, and with them drawn, mm. */
 	readonly clearOpen: number;
-	readonly openings: readonly { readonly opening: number; readonly width: number; readonly clearOpen: number }[];
+	readonly clearDrawn: number;
+	/** Share of the light that open and drawn curtains take, 0 to 1: by area where all heights are known, else by width. */
+	readonly lostOpen: number;
+	readonly lostDrawn: number;
+	readonly openings: readonly OpeningGlass[];
+}
+
+export interface OpeningGlass extends Pick<Glass, "clearOpen" | "clearDrawn" | "lostOpen" | "lostDrawn"> {
+	readonly opening: number;
+	/** Along the wall face, and from sill to head where both are given, mm. */
+	readonly width: number;
+	readonly height: number | null;
+	/** The track in front of it, null where there is none, and how much of the width that passes, mm. */
+	readonly stretch: Stretch | null;
+	readonly passed: number;
+}
+
+/** Share of an obstacle's length that curtains hang before, 0 to 1, with the curtains open and drawn. */
+export interface CoveredObstacle {
+	readonly obstacle: number;
+	readonly open: number;
+	readonly drawn: number;
 }

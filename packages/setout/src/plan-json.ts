@@ -3,6 +3,7 @@ import type { BayPlan, Mark } from "./bay-plan.ts";
 import { bentAt } from "./bent-at.ts";
 import { describe } from "./finding/describe.ts";
 import type { LengthUnit } from "./job/schema.ts";
+import { describePart } from "./order/describe-part.ts";
 
 /** The plans as the command writes them: lengths mm, angles degrees. */
 export function planJson(plans: readonly BayPlan[], unit: LengthUnit) {
@@ -14,17 +15,19 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 	return {
 		id: plan.id,
 		path: plan.path === null ? null : { length: plan.path.length, segments: plan.path.segments.map(segmentJson) },
-		corners: plan.corners.map(({ corner, interiorAngle, radius, setBack, sweep, cornerGap }) => ({
+		corners: plan.corners.map(({ corner, interiorAngle, radius, setBack, sd, sweep, cornerGap }) => ({
 			corner,
 			interiorAngle: toDegrees(interiorAngle),
 			radius,
 			setBack,
+			sd,
 			sweep,
 			cornerGap,
 		})),
 		bows: plan.bows.map(({ turn, ...bow }) => ({ ...bow, turn: toDegrees(turn) })),
 		bridged: plan.bridged,
 		brackets: plan.brackets.map((bracket) => ({ ...bracket, at: pair(bracket.at) })),
+		fixings: plan.fixings,
 		joints: plan.joints,
 		pieces: plan.pieces.map((piece) => ({
 			...piece,
@@ -32,10 +35,12 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 		})),
 		stock: { buy: plan.stock.buy, cuts: plan.stock.cuts, waste: plan.stock.waste },
 		stackBack: plan.stackBack,
-		glass: { total: plan.glass.total, clearOpen: plan.glass.clearOpen },
+		glass: plan.glass,
+		covered: plan.covered,
 		curtains: plan.curtains,
-		loads: [],
-		parts: [],
+		loads: plan.loads.map((load) => ({ ...load, limit: plan.system.bracket.maxLoad })),
+		cords: plan.cords,
+		parts: plan.parts.map((part) => ({ ...part, ...describePart(part, unit) })),
 		survey: surveyJson(plan.survey),
 		fitted: plan.fitted,
 		findings: plan.findings.map((finding) => {

@@ -1,18 +1,24 @@
 import { type FittedTrack, LENGTH_SLACK } from "@baywright/geometry";
 import type { BayPlan } from "./bay-plan.ts";
+import { cordFindings, setOutCords } from "./cords/set-out-cords.ts";
+import { coveredObstacles, glassOf } from "./curtains/covering.ts";
+import { curtainFindings } from "./curtains/curtain-findings.ts";
 import { setOutCurtains } from "./curtains/set-out-curtains.ts";
-import { clearGlass, stackBack } from "./curtains/stack-back.ts";
+import { stackBack } from "./curtains/stack-back.ts";
 import { severityOf } from "./finding/codes.ts";
 import type { Finding } from "./finding/finding.ts";
 import { forJob } from "./finding/for-job.ts";
-import { keptForLater } from "./finding/kept-for-later.ts";
-import { placesTaken } from "./fitted/already-there.ts";
+import { withPlacesTaken } from "./fitted/already-there.ts";
 import { asFitted, withCutsSure } from "./fitted/as-fitted.ts";
 import { fittedFindings, ofOwnPins } from "./fitted/fitted-findings.ts";
+import { setOutFixings, zoneFindings } from "./fixings/set-out-fixings.ts";
 import type { Bay } from "./job/bay-schema.ts";
 import type { Job } from "./job/schema.ts";
 import { type Library, libraryOf } from "./library/library.ts";
 import type { TrackSystem } from "./library/system.ts";
+import { bayLoads } from "./loads/bay-loads.ts";
+import { loadFindings } from "./loads/load-findings.ts";
+import { bayParts } from "./order/bay-parts.ts";
 import { asSettled } from "./survey/as-settled.ts";
 import { disagreement, unsettledFindings } from "./survey/survey-findings.ts";
 import { surveyOfPlan, withSureness } from "./survey/survey-of-plan.ts";
@@ -63,7 +69,7 @@ export function planBay(bay: Bay, library: Library, effort: PlanEffort = {}): Ba
 	const findings = gravestFirst([...plan.findings, ...worseThanWalls(bay, drafted.findings, trial)]);
 	const { chain, system } = plan;
 	const others = library.systems.filter(({ id }) => id !== system.id);
-	const refused = { bay, chain, system, others, findings, trial };
+	const refused = { bay, chain, system, others, plan, findings, trial };
 	return {
 		...plan,
 		fitted: withCutsSure(plan.fitted, plan.pieces),
@@ -101,15 +107,27 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 		bows: [],
 		bridged: [],
 		brackets: [],
+		fixings: [],
 		joints: [],
 		pieces: [],
 		stock: NO_STOCK,
 		curtains: [],
+		loads: [],
 		stackBack: [],
-		glass: { total: bay.openings.reduce((sum, { from, to }) => sum + to - from, 0), clearOpen: 0, openings: [] },
+		cords: null,
+		parts: [],
+		glass: {
+			total: bay.openings.reduce((sum, { from, to }) => sum + to - from, 0),
+			clearOpen: 0,
+			clearDrawn: 0,
+			lostOpen: 0,
+			lostDrawn: 0,
+			openings: [],
+		},
+		covered: [],
 		survey,
 		fitted: null,
-		findings: gravestFirst([...findings, ...more, ...keptForLater(bay, library)]),
+		findings: gravestFirst([...findings, ...more]),
 	});
 	if (chain === null || faces.length + faults.length > 0) return refused();
 
@@ -119,8 +137,8 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 	const room = bracketRoom(bay, system, track, height);
 	const { joints, findings: jointFindings } = placeJoints(bay, system, track, room);
 	// What is on the wall already stays there, and the rest is placed round it.
-	const pinned = { ...bay, track: { ...bay.track, brackets: [...bay.track.brackets, ...placesTaken(bay)] } };
-	const { brackets, findings: bracketFindings } = placeBrackets(pinned, system, track, joints, room);
+	const { brackets, findings: bracketFindings } = placeBrackets(withPlacesTaken(bay), system, track, joints, room);
+	const fixings = setOutFixings(bay, system, chain, height, brackets);
 	const pieces = cutPieces(track, system, joints, brackets);
 	const joinedAnew = () => {
 		const auto = { ...bay, track: { ...bay.track, joints: "auto" as const } };
@@ -128,9 +146,13 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 	};
 	const { stock, findings: stockFindings } = planStock(bay, system, pieces, effort.stockNodes, joinedAnew);
 	const fitted = asFitted(bay, system, track, brackets, pieces);
+	const cords = setOutCords(bay, system, track, height, library.region);
 	const bows = bowsOf(track);
+	const corners = cornersOf(track);
 	const curtains = setOutCurtains(bay, library, system, track.path.length);
-	const stacks = stackBack(curtains);
+	const counted = { system, path: track.path, brackets, fixings, joints, stock, curtains, cords };
+	const parts = bayParts(bay, counted, library);
+	const loads = bayLoads(system, track.path.length, brackets, curtains);
 	return {
 		id: bay.id,
 		system,
@@ -138,16 +160,21 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 		projections: track.projections,
 		height,
 		path: track.path,
-		corners: cornersOf(track),
+		corners,
 		bows,
 		bridged: bridgedFacets(track),
 		brackets,
+		fixings,
 		joints,
 		pieces,
 		stock,
 		curtains,
-		stackBack: stacks,
-		glass: clearGlass(bay, track, stacks),
+		loads,
+		stackBack: stackBack(curtains),
+		cords,
+		parts,
+		glass: glassOf(bay, track, curtains, height),
+		covered: coveredObstacles(bay, track, curtains, height),
 		survey,
 		fitted,
 		findings: gravestFirst([
@@ -156,17 +183,20 @@ function draftPlan(drawn: Bay, library: Library, effort: PlanEffort): BayPlan {
 			...unusedRadii(bay, track),
 			...bowsToBend(bows),
 			...bowFindings(system, track, brackets),
-			...overlapOnBend(bay, system, track),
+			...overlapOnBend(bay, system, track, curtains),
+			...curtainFindings(bay, library, system, track, curtains, corners, height),
 			...inTheWay(bay, system, track, height),
 			...stockFindings.map((finding) => whyNoJoint(finding, bay, system, track)),
 			...jointFindings,
 			...ofOwnPins(bracketFindings, bay.track.brackets.length),
+			...loadFindings(system, brackets, curtains, loads),
 			...fittedFindings(
 				bay,
 				fitted,
 				pieces.map(({ name }) => name),
 			),
-			...keptForLater(bay, library),
+			...cordFindings(cords, library.region),
+			...zoneFindings(fixings),
 		]),
 	};
 }

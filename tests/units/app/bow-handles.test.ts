@@ -5,7 +5,7 @@ import type { Palette } from "../../../packages/app/src/canvas/palette.ts";
 import { reach } from "../../../packages/app/src/canvas/reach.ts";
 import { type Scene, subjectOf } from "../../../packages/app/src/canvas/scene.ts";
 
-const NOTHING_WRITTEN = { labels: [], byKey: new Map(), marks: [] };
+const NOTHING_WRITTEN = { labels: [], byKey: new Map(), marks: [], survey: null };
 
 /** A finger is taken to be 44 px across: common practice, no source. */
 const FINGER = 44;

@@ -10,7 +10,7 @@ export function jobOf(bay: object): Job {
 
 export function elevated(job: Job, curtains: "open" | "closed" = "open"): Elevation {
 	const bay = job.bays[0] as Bay;
-	const elevation = elevationOf(bay, planBay(bay, libraryOf(job)), "mm", curtains);
+	const elevation = elevationOf(bay, planBay(bay, libraryOf(job)), "mm", () => (curtains === "open" ? 1 : 0));
 	if (elevation === null) throw new Error("no walls");
 	return elevation;
 }

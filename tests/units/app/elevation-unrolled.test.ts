@@ -1,7 +1,9 @@
+import { type Bay, libraryOf, planBay } from "@baywright/setout";
 import { describe, expect, it } from "vitest";
 import { heightsOf } from "../../../packages/app/src/elevation/heights.ts";
 import { rungsOf } from "../../../packages/app/src/elevation/ladder.ts";
-import { stationAlong } from "../../../packages/app/src/elevation/track-run.ts";
+import { elevationOf } from "../../../packages/app/src/elevation/scene.ts";
+import { stationAlong, stationAt, type TrackRun } from "../../../packages/app/src/elevation/track-run.ts";
 import { elevated, jobOf, SQUARE } from "./elevation-job.ts";
 
 describe("walls unrolled", () => {
@@ -118,6 +120,25 @@ describe("curtains on the elevation", () => {
 		const { hanging, heights } = elevated(jobOf(bay), "closed");
 		expect(heights.hem).toEqual({ mm: 700, known: "given" });
 		expect(hanging.map(({ from }) => Math.round(from))).toEqual([0, 400]);
+	});
+
+	it("opened by half, their leading edges hang half-way between drawn and pushed back", () => {
+		const job = jobOf({ corners: SQUARE });
+		const bay = job.bays[0] as Bay;
+		const half = elevationOf(bay, planBay(bay, libraryOf(job)), "mm", () => 0.5);
+		const [left] = half?.hanging ?? [];
+		const [drawn, back] = [elevated(job, "closed").hanging[0], elevated(job, "open").hanging[0]];
+		const stack = half?.plan.stackBack[0]?.to ?? 0;
+		const middle = (half?.plan.path?.length ?? 0) / 2;
+		expect(left?.leading).toBeCloseTo(stationAlong(half?.run as TrackRun, (stack + middle) / 2), 6);
+		expect(left?.leading).toBeLessThan(drawn?.leading ?? 0);
+		expect(left?.leading).toBeGreaterThan(back?.leading ?? Number.POSITIVE_INFINITY);
+	});
+
+	it("a place along the faces leads back to the station of the track seen there", () => {
+		const { run, plan } = elevated(jobOf({ corners: SQUARE }));
+		for (let station = 0; station <= (plan.path?.length ?? 0); station += 97)
+			expect(stationAt(run as TrackRun, stationAlong(run as TrackRun, station))).toBeCloseTo(station, 6);
 	});
 
 	it("there are none where nothing is drawn", () => {

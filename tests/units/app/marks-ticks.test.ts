@@ -1,8 +1,8 @@
 import { type Bay, parseJob } from "@baywright/setout";
-import { expect, test } from "vitest";
-import { changeWords } from "../../../packages/app/src/phone/mark-words.ts";
+import { describe, expect, test } from "vitest";
+import { changeWords, measuredWords } from "../../../packages/app/src/phone/mark-words.ts";
 import type { SiteMark } from "../../../packages/app/src/phone/marks.ts";
-import { forgetHole, tick, ticksOf, untick } from "../../../packages/app/src/phone/ticks.ts";
+import { forgetHole, measure, tick, ticksOf, untick } from "../../../packages/app/src/phone/ticks.ts";
 import { marked, rightAngled } from "./marks-right-angled.ts";
 
 const named = (marks: readonly SiteMark[], name: string): SiteMark => {
@@ -133,4 +133,81 @@ test("a bend of another radius, and a joint at another place, are to be done aga
 	const again = ticked(wider, "bend-1");
 	expect(stateOf(again, "bend-1")).toBe("done");
 	expect(again.fitted.done.filter((name) => name.startsWith("bend-1"))).toHaveLength(2);
+});
+
+describe("a bracket that was measured", () => {
+	const bracket = (bay: Bay, name: string) => {
+		const mark = named(marked(bay), name);
+		if (mark.kind !== "bracket") throw new Error(`${name} is not a bracket`);
+		return mark;
+	};
+	const measured = (bay: Bay, name: string, figures: Parameters<typeof measure>[3]) =>
+		measure(bay, marked(bay), bracket(bay, name), figures);
+
+	test("is there, so it is ticked, and stays so with the plan gone round it", () => {
+		const start = pinnedAt(rightAngled(), 400);
+		const name = at(start, 400);
+		const bay = measured(start, name, { at: 412 });
+		expect(at(bay, 412)).toBe(name);
+		expect(stateOf(bay, name)).toBe("done");
+		expect(bay.fitted.done).toEqual([name]);
+		expect(ticksOf(bay, marked(bay)).spare).toEqual([]);
+		expect(ticksOf(bay, marked(bay)).fitted.get(name)).toEqual({ wall: 0, planned: 400, at: 412, projection: null });
+	});
+
+	test("leaves names that are ticked alone as they were", () => {
+		const bay = measured(rightAngled({ fitted: { done: ["bracket-1", "bracket-2"] } }), "bracket-3", {
+			projection: 44,
+		});
+		expect(["bracket-1", "bracket-2", "bracket-3"].map((name) => stateOf(bay, name))).toEqual(["done", "done", "done"]);
+		expect(stateOf(bay, "bracket-4")).toBe("open");
+		const twice = measured(bay, "bracket-1", { projection: 44 });
+		expect(["bracket-1", "bracket-2", "bracket-3", "bracket-4"].map((name) => stateOf(twice, name))).toEqual([
+			"done",
+			"done",
+			"done",
+			"open",
+		]);
+	});
+
+	test("is the job as it was once both figures are taken back", () => {
+		const start = rightAngled();
+		const bay = measured(measured(start, "bracket-2", { at: 312 }), "bracket-2", { projection: 45 });
+		const back = measured(measured(bay, "bracket-2", { at: null }), "bracket-2", { projection: null });
+		expect(back.fitted).toEqual(start.fitted);
+	});
+
+	test("that is unticked leaves nothing behind, and its pin where it was", () => {
+		const start = pinnedAt(rightAngled(), 400);
+		const name = at(start, 400);
+		const bay = measured(measured(start, name, { at: 412 }), name, { projection: 45 });
+		expect(bay.track.brackets).toEqual([{ wall: 0, at: 412 }]);
+		expect(untick(bay, marked(bay), bracket(bay, name))).toEqual(start);
+	});
+
+	test("keeps what it stands off when it is ticked at another place of its wall", () => {
+		const start = measured(pinnedAt(rightAngled(), 400), at(pinnedAt(rightAngled(), 400), 400), { projection: 45 });
+		const name = at(start, 400);
+		const kept = ticksOf(start, marked(start)).fitted.get(name);
+		const mark = { ...bracket(start, name), place: { wall: 0, at: 430 } };
+		const again = tick(
+			start,
+			marked(start).map((each) => (each.name === name ? mark : each)),
+			mark,
+		);
+		expect(kept?.projection).toBe(45);
+		expect(again.fitted.brackets).toEqual([{ wall: 0, planned: 430, at: 430, projection: 45 }]);
+	});
+
+	test("is told from the corner that its row reads from", () => {
+		const start = pinnedAt(rightAngled(), 500);
+		const name = at(start, 500);
+		const words = (bay: Bay) =>
+			measuredWords(bracket(bay, name), ticksOf(bay, marked(bay)).fitted.get(name) ?? null, whole);
+		expect(words(start)).toBe("");
+		// The right corner, 900 along, is nearer: 12 further right is 12 nearer to it.
+		expect(words(measured(start, name, { at: 512 }))).toBe("12 nearer than planned");
+		expect(words(measured(start, name, { at: 488 }))).toBe("12 further than planned");
+		expect(words(measured(start, name, { projection: 45 }))).toBe("projection 45 taped");
+	});
 });

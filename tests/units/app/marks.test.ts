@@ -65,8 +65,8 @@ test("a bend has its radius, sweep, where it starts and how far its middle is of
 	}
 	// The first bend starts 900 − 350 along the track, of which end hardware takes up 100.
 	expect(bends[0]?.station).toBeCloseTo(550, FINE);
-	expect(bends[0]?.starts?.piece).toBe("A");
-	expect(bends[0]?.starts?.fromLeft).toBeCloseTo(450, FINE);
+	expect(bends[0]?.on?.piece).toBe("A");
+	expect(bends[0]?.on?.start).toBeCloseTo(450, FINE);
 	expect(markWords(bends[0] as (typeof bends)[number], 3, whole)).toMatchObject({
 		title: "Bend 1",
 		place: "corner 1, radius 310, starts 350 before corner 1, ends 350 after corner 1",

@@ -51,7 +51,7 @@ describe("beside a bend", () => {
 	const at = (x: number, y: number) => {
 		const { scale, left, top } = scene.view;
 		const place = { left: left + x * scale, top: top - y * scale };
-		return reach(scene, { labels: [], byKey: new Map(), marks: [] }, null, place, "mouse");
+		return reach(scene, { labels: [], byKey: new Map(), marks: [], survey: null }, null, place, "mouse");
 	};
 
 	it("a socket flat on the wall is taken by a pointer on it, the bend by one on the track", () => {

@@ -144,7 +144,15 @@ const cases: Record<FindingCode, Case> = {
 	},
 	// Walls of 1500, 2500 and 1500, 40 off at two right angles (4 × 40 less), each bend 2·310 − 310·π/2 less, end hardware 2 × 100: 4873.9.
 	"cut-piece-too-long": { remedies: [], says: [["5600 mm", "560.0 cm", '220 1/2"']] },
-	"cut-piece-too-short": { remedies: ["move-end"], says: [["26 mm too short", "2.6 cm too short", '1" too short']] },
+	"cut-piece-too-short": {
+		remedies: ["move-end"],
+		says: [["26 mm too short", "2.6 cm too short", '1 1/16" too short']],
+	},
+	// Middle to middle half a bend, 2420 − 2·310, half a bend: 2286.9; bent at 3605.8 − 1293.5, which is 25.4 more.
+	"cut-piece-bends-apart": {
+		remedies: [],
+		says: [["25 mm further apart", "2.5 cm further apart", '1" further apart']],
+	},
 	"piece-not-in-plan": { remedies: ["forget-cut"], says: [["1270 mm", "127.0 cm", '50"']] },
 	"bracket-off-projection": { remedies: [], says: [["38 mm to 51 mm", "3.8 cm to 5.1 cm", '1 1/2" to 2"']] },
 	"track-may-change": { remedies: [], says: [["does not fit", "does not fit", "does not fit"]] },
@@ -186,6 +194,66 @@ const cases: Record<FindingCode, Case> = {
 		],
 	},
 	"overlap-on-bend": { remedies: ["draw-to-one-side"], says: [["200 mm", "20.0 cm", '7 7/8"']] },
+	// Its figures are worked out by an independent method in tests/properties/bay-loads.test.ts.
+	"bracket-overloaded": {
+		remedies: ["pin-brackets"],
+		says: [
+			["allows 7 kg on one bracket", "allows 7 kg on one bracket", "allows 7 kg on one bracket"],
+			["Torsion at bends is left out", "Torsion at bends is left out", "Torsion at bends is left out"],
+		],
+	},
+	"load-not-checked": {
+		remedies: [],
+		says: [["states no greatest load", "states no greatest load", "states no greatest load"]],
+	},
+	"mass-not-known": {
+		remedies: [],
+		says: [
+			["1 of the 2 curtains", "1 of the 2 curtains", "1 of the 2 curtains"],
+			["no cloth is chosen", "no cloth is chosen", "no cloth is chosen"],
+		],
+	},
+	"bracket-lifts": { remedies: [], says: [["hold the track down", "hold the track down", "hold the track down"]] },
+	"leading-edges-on-bend": { remedies: ["meet-at"], says: [["310 mm", "31.0 cm", '12 3/16"']] },
+	// A left wall of 254 and 40 off it leave the bend 214.
+	"stack-on-bend": { remedies: ["stack-to-side"], says: [["214 mm", "21.4 cm", '8 7/16"']] },
+	"stacks-meet": { remedies: ["stack-to-side", "use-heading"], says: [["1000 mm", "100.0 cm", '39 3/8"']] },
+	// 1000 of track with 2000 of cloth: 1016 drawn back.
+	"stack-overhangs": {
+		remedies: ["use-heading"],
+		says: [
+			["1016 mm", "101.6 cm", '40"'],
+			["16 mm", "1.6 cm", '5/8"'],
+		],
+	},
+	"curtain-off-track": {
+		remedies: ["end-curtain-with-track"],
+		says: [
+			["2540 mm", "254.0 cm", '100"'],
+			["2500 mm", "250.0 cm", '98 7/16"'],
+		],
+	},
+	"curtains-overlap": {
+		remedies: ["meet-at"],
+		says: [
+			["127 mm", "12.7 cm", '5"'],
+			["1327 mm", "132.7 cm", '52 1/4"'],
+		],
+	},
+	"curtain-touches-behind": {
+		remedies: ["set-projection", "use-heading"],
+		says: [
+			["46 mm", "4.6 cm", '1 13/16"'],
+			["40 mm", "4.0 cm", '1 9/16"'],
+		],
+	},
+	"unusual-figure": {
+		remedies: [],
+		says: [
+			["10000 mm", "1000.0 cm", '393 11/16"'],
+			["6000 mm", "600.0 cm", '236 1/4"'],
+		],
+	},
 	"bow-to-be-bent": { remedies: [], says: [["radius 5243 mm", "radius 524.3 cm", "radius 206"]] },
 	"no-smoother-track": {
 		remedies: ["follow-walls"],
@@ -193,7 +261,21 @@ const cases: Record<FindingCode, Case> = {
 	},
 	"smoothest-is-worse": { remedies: ["follow-walls"], says: [["one warning", "one warning", "one warning"]] },
 	"stock-not-proved-best": { remedies: [], says: [[" mm", " cm", '"']] },
-	"kept-for-later": { remedies: [], says: [["ceiling, surface", "ceiling, surface", "ceiling, surface"]] },
+	"cord-against-advice": {
+		remedies: ["raise-cord"],
+		says: [
+			["900 mm", "90.0 cm", '35 7/16"'],
+			["1500 mm", "150.0 cm", '59 1/16"'],
+		],
+	},
+	"holes-in-cable-zones": {
+		remedies: [],
+		says: [
+			["top of a wall", "top of a wall", "top of a wall"],
+			["above or below or level", "above or below or level", "above or below or level"],
+			["Figures of Great Britain", "Figures of Great Britain", "Figures of Great Britain"],
+		],
+	},
 };
 
 function caseOf(code: FindingCode) {

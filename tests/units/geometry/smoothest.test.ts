@@ -50,7 +50,7 @@ describe("the smoothest track inside what the brackets reach", () => {
 		const { plan } = lantern("smoothest");
 		expect(bendsOf(plan)).toHaveLength(1);
 		// The pair meets in the middle of the one bend.
-		expect(plan.findings.map(({ code }) => code)).toEqual(["overlap-on-bend"]);
+		expect(plan.findings.map(({ code }) => code)).toEqual(["overlap-on-bend", "holes-in-cable-zones"]);
 	});
 
 	test("it stays between the least and the greatest projection everywhere, and holds its proof", () => {

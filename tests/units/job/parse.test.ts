@@ -29,6 +29,7 @@ describe("a good file", () => {
 				systems: [],
 				cloths: [],
 				prices: [],
+				spare: { brackets: 0, gliders: 10, fixings: 10, cord: 5, cloth: 0 },
 				bays: [
 					{
 						...leastJob().bays[0],
@@ -52,6 +53,8 @@ describe("a good file", () => {
 							brackets: [],
 							follow: "walls",
 							draw: "pair",
+							cordSide: "auto",
+							cordLowest: null,
 						},
 						curtains: [],
 						makeUp: {
@@ -274,7 +277,17 @@ describe("one wrong field gives one line with path, value and what is allowed", 
 			"bays[0].track.brackets[0].wall: found 3, allowed a wall of this bay: 0 to 2",
 		],
 		[bay("track", "draw"), "up", 'bays[0].track.draw: found "up", allowed one of pair, left, right, none'],
-		[bay("curtains", 0, "cloth"), "red", 'bays[0].curtains[0].cloth: found "red", allowed null: the job has none'],
+		[
+			bay("curtains", 0, "cloth"),
+			"red",
+			'bays[0].curtains[0].cloth: found "red", allowed one of sheer-voile, light-cotton, medium-cotton, printed-cotton, half-drop-weave, heavy-linen, heavy-interlined',
+		],
+		[
+			bay("curtains", 0, "stacks"),
+			"middle",
+			'bays[0].curtains[0].stacks: found "middle", allowed one of auto, left, right, both',
+		],
+		[bay("openings", 0, "sillDepth"), -1, "bays[0].openings[0].sillDepth: found -1, allowed a number of mm, 0 or more"],
 		[
 			bay("curtains", 0, "heading"),
 			"",
@@ -323,12 +336,12 @@ describe("one wrong field gives one line with path, value and what is allowed", 
 		[
 			["colour"],
 			"red",
-			'colour: found "red", allowed no such key; known here: format, version, title, site, notes, display, region, systems, cloths, prices, bays',
+			'colour: found "red", allowed no such key; known here: format, version, title, site, notes, display, region, systems, cloths, prices, spare, bays',
 		],
 		[
 			["two words"],
 			1,
-			'["two words"]: found 1, allowed no such key; known here: format, version, title, site, notes, display, region, systems, cloths, prices, bays',
+			'["two words"]: found 1, allowed no such key; known here: format, version, title, site, notes, display, region, systems, cloths, prices, spare, bays',
 		],
 	])("%j %j", (path, value, line) => {
 		expect(linesOf(withValue(fullJob(), path, value))).toEqual([line]);

@@ -10,6 +10,7 @@ export const fullJob = () => ({
 	systems: [] as unknown[],
 	cloths: [] as unknown[],
 	prices: [{ item: "bracket", each: 2.4 }],
+	spare: { brackets: 0, gliders: 10, fixings: 10, cord: 5, cloth: 0 },
 	bays: [
 		{
 			id: "b1",
@@ -35,7 +36,7 @@ export const fullJob = () => ({
 				{ kind: "rise", wall: 1, at: null, value: 0, sd: null },
 				{ kind: "square", corner: 3, wall: 0, value: 1800, sd: null },
 			] as Record<string, unknown>[],
-			openings: [{ wall: 1, from: 150, to: 1650, sill: 600, head: 2050 }],
+			openings: [{ wall: 1, from: 150, to: 1650, sill: 600, head: 2050, sillDepth: 0 }],
 			obstacles: [{ kind: "socket", wall: 0, from: 300, to: 386, bottom: 450, top: 536, depth: 10 }],
 			track: {
 				system: "light-corded",
@@ -50,9 +51,19 @@ export const fullJob = () => ({
 				brackets: [{ wall: 1, at: 400 }],
 				follow: "walls",
 				draw: "pair",
+				cordSide: "auto",
+				cordLowest: null,
 			},
 			curtains: [
-				{ from: null, to: null, cloth: null as string | null, heading: "pencil", fullness: 2, drop: null },
+				{
+					from: null,
+					to: null,
+					stacks: "auto",
+					cloth: null as string | null,
+					heading: "pencil",
+					fullness: 2,
+					drop: null,
+				},
 			] as Record<string, unknown>[],
 			makeUp: {
 				overlap: 100,

@@ -1,4 +1,4 @@
-import { retaped, type Typed, withAngle, withRun } from "@baywright/editor";
+import { retaped, type Typed, typedRise, withAngle, withRun } from "@baywright/editor";
 import type { Job, Operation } from "@baywright/setout";
 
 type Bay = Job["bays"][number];
@@ -29,22 +29,22 @@ export function setWall<Key extends keyof Bay["walls"][number]>(
 	return [{ op: "replace", path: `/bays/${bay}/walls/${wall}/${key}`, value }];
 }
 
-/** Makes one wall `length` mm long; the corners after it move along it. Where its run was taped, this is what it reads. */
+/** Makes one wall `length` mm long; the corners after it move along it. In a taped bay this is a reading of its run. */
 export function setRun(job: Job, bay: number, wall: number, length: number): Operation[] {
 	const corners = withRun((job.bays[bay] as Bay).corners, wall, length);
 	return [...setCorners(bay, corners), ...retape(job, bay, { kind: "run", wall }, length)];
 }
 
-/** Sets the room angle at one corner (degrees); the middle wall lies as it lay. Where it was read, this is what it reads. */
+/** Sets the room angle at one corner (degrees); the middle wall lies as it lay. In a taped bay this is a reading of it. */
 export function setAngle(job: Job, bay: number, corner: number, angle: number): Operation[] {
 	const { corners, walls } = job.bays[bay] as Bay;
 	const turned = withAngle(corners, corner, angle, walls);
 	return [...setCorners(bay, turned), ...retape(job, bay, { kind: "angle", corner }, angle)];
 }
 
-/** Bows one wall by `rise` mm, + away from the room. Where its rise was taped, this is what it reads in the middle. */
+/** Bows one wall by `rise` mm, + away from the room, with what stands on it. In a taped bay this is a reading of its middle. */
 export function setRise(job: Job, bay: number, wall: number, rise: number): Operation[] {
-	return [...setWall(bay, wall, "rise", rise), ...retape(job, bay, { kind: "rise", wall }, rise)];
+	return [{ op: "replace", path: `/bays/${bay}`, value: typedRise(job.bays[bay] as Bay, wall, rise) }];
 }
 
 function retape(job: Job, bay: number, typed: Typed, value: number): Operation[] {

@@ -25,9 +25,14 @@ export function usePlan<Part>(select: (plan: BayPlan) => Part): Part {
  * something is dragged it comes a few times a second, as in `useBayAtEase`.
  */
 export function usePlanPart<Part>(select: (plan: BayPlan) => Part): Part {
+	return useDeskAtEase((state) => select(planOnTable(state)));
+}
+
+/** As `usePlanPart`, for what is made of more than one bay's plan. */
+export function useDeskAtEase<Part>(select: (desk: Desk) => Part): Part {
 	const last = useRef<Part>(null);
 	const now = () => {
-		const part = share(last.current, select(planOnTable(desk.getState())));
+		const part = share(last.current, select(desk.getState()));
 		last.current = part;
 		return part;
 	};

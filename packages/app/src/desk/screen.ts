@@ -16,9 +16,12 @@ export type Sheet =
 	| { readonly kind: "commands" }
 	| { readonly kind: "keys" }
 	| { readonly kind: "systems" }
+	/** For one curtain, or for all of them. */
+	| { readonly kind: "cloths"; readonly curtain: number | null }
 	| { readonly kind: "job" }
 	| { readonly kind: "findings-help" }
 	| { readonly kind: "simulate" }
+	| { readonly kind: "taping" }
 	| { readonly kind: "corner-card"; readonly corner: number | null }
 	| { readonly kind: "problems"; readonly file: string; readonly lines: readonly string[] };
 

@@ -1,25 +1,28 @@
 import { type Desk, keptInSight, panBy, type Viewport, zoomAt } from "@baywright/editor";
-import type { Bay } from "@baywright/setout";
+import type { Bay, BayPlan } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
 import { createEasel } from "../canvas/easel.ts";
+import { withEdges } from "../canvas/edge-hand.ts";
 import { readGestures } from "../canvas/gestures.ts";
 import { readPalette, watchPalette } from "../canvas/palette.ts";
 import { createMeasure } from "../canvas/text.ts";
+import { opened, shareOpened } from "../desk/opened.ts";
 import { capital } from "../fields/capital.ts";
+import { edgesOf, stationSeen } from "./edges.ts";
 import { createHand } from "./hand.ts";
 import { placeOf } from "./handles.ts";
 import { type Held, heldBy, heldName, moveName, sameHeld, selectionOf, stopsOfElevation } from "./held.ts";
 import { elevationLayers } from "./layers.ts";
 import { nudgeHeld, type Way, waysOf } from "./move.ts";
 import { createPicture } from "./picture.ts";
-import type { CurtainState } from "./scene.ts";
 
 export interface ElevationBoard {
 	fit(): void;
 	/** About the middle. */
 	zoom(factor: number): void;
-	curtains(state: CurtainState): void;
+	/** Shows where cables may run, or not. */
+	cables(shown: boolean): void;
 	destroy(): void;
 }
 
@@ -28,7 +31,6 @@ export interface ElevationPlace {
 	readonly frame: HTMLElement;
 	readonly canvas: HTMLElement;
 	readonly stage: Konva.Stage;
-	readonly curtains: CurtainState;
 	/** Whether all of the elevation shows. */
 	shows(whole: boolean): void;
 	/** What is chosen, with its figures; "" for nothing. */
@@ -51,7 +53,11 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 	const { measure, forget } = createMeasure(
 		document.createElement("canvas").getContext("2d") as CanvasRenderingContext2D,
 	);
-	const picture = createPicture(desk, { palette: readPalette(frame), curtains: place.curtains }, measure);
+	const picture = createPicture(
+		desk,
+		{ palette: readPalette(frame), openedBy: (curtain) => shareOpened(opened.getState(), curtain) },
+		measure,
+	);
 	const hand = createHand({
 		desk,
 		picture,
@@ -66,8 +72,23 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 			speak();
 		},
 	});
-	const easel = createEasel(stage, "elevation", elevationLayers(picture, desk, hand.tip));
-	const gestures = readGestures(frame, hand, () => false);
+	const edges = () => edgesOf(picture.frame()?.scene ?? null);
+	const edgeHand = withEdges(hand, {
+		edges,
+		stationUnder: (at) => stationSeen(picture.frame()?.scene ?? null, at),
+		plan: () => desk().plans[desk().bay] as BayPlan,
+		unit: () => desk().shown.display.length,
+		cursor: (shape) => {
+			frame.style.cursor = shape;
+		},
+		say: place.says,
+	});
+	const easel = createEasel(
+		stage,
+		"elevation",
+		elevationLayers(picture, desk, () => edgeHand.tip() ?? hand.tip(), edges),
+	);
+	const gestures = readGestures(frame, edgeHand, () => false);
 	let fitted = true;
 	/** Arrows without anything else in between are one step of the history. */
 	let burst = 0;
@@ -131,6 +152,10 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 	function keyDown(event: KeyboardEvent): void {
 		if (event.target !== frame || event.ctrlKey || event.metaKey || event.altKey) return;
 		const { key, shiftKey } = event;
+		if (edgeHand.key(key, shiftKey)) {
+			event.preventDefault();
+			return;
+		}
 		const arrow = ARROWS[key];
 		if (arrow === undefined && key !== "Shift") endBurst();
 		if (key === "Tab") {
@@ -243,6 +268,10 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 	const sized = new ResizeObserver(resize);
 	sized.observe(canvas);
 	const stopStore = store.subscribe(changed);
+	const stopOpened = opened.subscribe(() => {
+		picture.draw();
+		redraw();
+	});
 	const stopPalette = watchPalette(() => {
 		picture.dress(readPalette(frame));
 		redraw();
@@ -253,8 +282,8 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 	return {
 		fit: fitAll,
 		zoom,
-		curtains(state) {
-			picture.draw(state);
+		cables(shown) {
+			picture.cables(shown);
 			redraw();
 		},
 		destroy() {
@@ -262,6 +291,7 @@ export function createElevationBoard(store: StoreApi<Desk>, place: ElevationPlac
 			life.abort();
 			sized.disconnect();
 			stopStore();
+			stopOpened();
 			stopPalette();
 		},
 	};

@@ -1,21 +1,25 @@
-import type { BayPlan, Stretch } from "@baywright/setout";
+import { type BayPlan, positionOf } from "@baywright/setout";
 import { stationAlong, type TrackRun } from "./track-run.ts";
 
 /** A curtain on the unrolled faces, mm. */
 export interface Hanging {
 	readonly from: number;
 	readonly to: number;
+	/** How far it is opened: 0 = drawn over the window, 1 = pushed back. */
+	readonly opened: number;
+	/** Where its leading edge hangs. */
+	readonly leading: number;
 }
 
-/** The curtains drawn over the window. */
-export const closedCurtains = ({ curtains }: BayPlan, run: TrackRun): Hanging[] =>
-	curtains.map((curtain) => unrolled(curtain, run));
-
-/** The curtains pushed back: what of the track each stack takes up. */
-export const openCurtains = ({ curtains }: BayPlan, run: TrackRun): Hanging[] =>
-	curtains.map(({ stack }) => unrolled(stack, run));
-
-const unrolled = ({ from, to }: Stretch, run: TrackRun): Hanging => ({
-	from: stationAlong(run, from),
-	to: stationAlong(run, to),
-});
+/** The curtains as far as each is opened. */
+export const hangingOf = ({ curtains }: BayPlan, run: TrackRun, openedBy: (curtain: number) => number): Hanging[] =>
+	curtains.map((curtain, i) => {
+		const opened = openedBy(i);
+		const { from, to, leading } = positionOf(curtain, opened);
+		return {
+			from: stationAlong(run, from),
+			to: stationAlong(run, to),
+			opened,
+			leading: stationAlong(run, leading),
+		};
+	});

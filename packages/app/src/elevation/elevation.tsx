@@ -4,23 +4,24 @@ import { EaselStage } from "../canvas/easel-stage.tsx";
 import { ZoomButtons } from "../canvas/zoom-buttons.tsx";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, usePlan } from "../desk/on-table.ts";
+import { openAll, openedState, useOpened } from "../desk/opened.ts";
 import { HEAD_UNITS, HeadChoice } from "../strip/head-choice.tsx";
 import { createElevationBoard, type ElevationBoard } from "./board.ts";
 import { ELEVATION_LAYERS } from "./layers.ts";
-import type { CurtainState } from "./scene.ts";
 import "../strip/strip.css";
 import "./elevation.css";
 
 const BUTTON_ZOOM = 1.4;
 
-const CURTAINS: readonly (readonly [CurtainState, string])[] = [
+const CURTAINS: readonly (readonly [ReturnType<typeof openedState>, string])[] = [
 	["open", "open"],
 	["closed", "closed"],
 ];
 
 /** The walls unrolled side by side as seen from the room, with every height. */
 export function Elevation() {
-	const [curtains, setCurtains] = useState<CurtainState>("open");
+	const curtains = useOpened(openedState);
+	const [cables, setCables] = useState(true);
 	const [whole, setWhole] = useState(true);
 	const [said, setSaid] = useState("");
 	const board = useRef<ElevationBoard>(null);
@@ -33,11 +34,6 @@ export function Elevation() {
 	const hangs = useBay((bay) => bay.track.draw !== "none" || bay.curtains.length > 0);
 	const stands = usePlan((plan) => plan.chain !== null);
 	useElevationBoard(board, frame, canvas, stage, setWhole, setSaid);
-
-	function choose(state: CurtainState): void {
-		setCurtains(state);
-		board.current?.curtains(state);
-	}
 
 	return (
 		<section className="elevation" aria-labelledby={title}>
@@ -59,9 +55,21 @@ export function Elevation() {
 							}
 							options={CURTAINS}
 							value={curtains}
-							choose={choose}
+							choose={(to) => openAll(to === "open" ? 1 : 0)}
 						/>
 					) : null}
+					<label className="strip-end">
+						<input
+							type="checkbox"
+							aria-label="Show where cables may run"
+							checked={cables}
+							onChange={() => {
+								setCables(!cables);
+								board.current?.cables(!cables);
+							}}
+						/>
+						Cables
+					</label>
 					<ZoomButtons
 						what="the elevation"
 						whole={whole}
@@ -114,7 +122,6 @@ function useElevationBoard(
 			frame: frame.current,
 			canvas: canvas.current,
 			stage: stage.current,
-			curtains: "open",
 			shows: setWhole,
 			says: setSaid,
 		});

@@ -12,7 +12,12 @@ import { stationAlong } from "./track-run.ts";
 /** What corners, things on the walls, pieces and curtains have to say. */
 export function noteWishes(scene: ElevationScene): Wish<Label>[] {
 	const notes = [...openingNotes(scene), ...pieceNotes(scene), ...curtainNotes(scene)];
-	return [...cornerWishes(scene), ...obstacleWishes(scene), ...notes.map((note) => noteWish(note, scene.measure))];
+	return [
+		...cornerWishes(scene),
+		...obstacleWishes(scene),
+		...cableWishes(scene),
+		...notes.map((note) => noteWish(note, scene.measure)),
+	];
 }
 
 const LEFT: ScreenPoint = { left: -1, top: 0 };
@@ -156,8 +161,8 @@ function pieceNotes(scene: ElevationScene): Note[] {
 
 /** How much of the track each stack takes up; that nobody has said how far curtains hang. */
 function curtainNotes(scene: ElevationScene): Note[] {
-	const { hanging, heights, plan, unit, curtains } = scene;
-	return hanging.flatMap(({ from, to }, index): Note[] => {
+	const { hanging, heights, plan, unit } = scene;
+	return hanging.flatMap(({ from, to, opened }, index): Note[] => {
 		const top = onScreen(scene, 0, heights.track.mm).top;
 		const foot = onScreen(scene, 0, heights.hem.mm).top;
 		const [left, right] = [onScreen(scene, from, 0).left, onScreen(scene, to, 0).left];
@@ -166,7 +171,7 @@ function curtainNotes(scene: ElevationScene): Note[] {
 			{ at: { left, top: top + (foot - top) * share }, away: LEFT, clear: 6 },
 		];
 		const stack = plan.stackBack[index];
-		if (curtains === "open" && stack !== undefined) {
+		if (opened === 1 && stack !== undefined) {
 			const text = `stack-back ${formatLength(stack.to - stack.from, unit)}`;
 			const lines: NoteLine[] = [{ text, face: "small", colour: "stack" }];
 			const anchors = [0.82, 0.9, 0.5].flatMap(beside);
@@ -182,4 +187,35 @@ function curtainNotes(scene: ElevationScene): Note[] {
 		);
 		return [{ key: "drop", importance: 34, lines, anchors, colour: "stack", near: true }];
 	});
+}
+
+/** Once, in or beside a band: what the dots are, and whose figures. */
+function cableWishes(scene: ElevationScene): Wish<Label>[] {
+	const { cables } = scene;
+	if (cables.length === 0) return [];
+	const inOrder = cables.toSorted((a, b) => b.to - b.from - (a.to - a.from));
+	const anchors = inOrder.flatMap((band): Anchor[] => {
+		const wide = band.to - band.from > band.top - band.bottom;
+		const shares = [0.5, 0.3, 0.7, 0.15, 0.85];
+		return shares.map((share) => {
+			const along = wide ? share : 1;
+			const up = wide ? 0.5 : share;
+			const at = onScreen(
+				scene,
+				band.from + (band.to - band.from) * along,
+				band.bottom + (band.top - band.bottom) * up,
+			);
+			return wide ? { at, away: UP, clear: -lineHeight("small") / 2 } : { at, away: RIGHT, clear: 5 };
+		});
+	});
+	const note = (...texts: string[]): Note => ({
+		key: "cables",
+		importance: 25,
+		lines: texts.map((text) => ({ text, face: "small", colour: "soft" })),
+		anchors,
+		colour: "soft",
+		near: true,
+	});
+	const long = noteWish(note("cables may run here (GB figures)"), scene.measure);
+	return [either(long, noteWish(note("cables may", "run here", "(GB figures)"), scene.measure))];
 }

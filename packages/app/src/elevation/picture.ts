@@ -12,7 +12,7 @@ import { labelsOf } from "./labels.ts";
 import { type Ladder, ladderOf } from "./ladder.ts";
 import type { Grasp } from "./move.ts";
 import { reachElevation, type Under } from "./reach.ts";
-import { type CurtainState, type Elevation, type ElevationScene, elevationOf } from "./scene.ts";
+import { type Elevation, type ElevationScene, elevationOf } from "./scene.ts";
 
 /** All that is drawn in one frame, placed. */
 export interface Frame {
@@ -43,7 +43,10 @@ export interface Picture {
 	whole(): Viewport | null;
 	resize(size: Size): void;
 	dress(palette: Palette): void;
-	draw(curtains: CurtainState): void;
+	/** The curtains are opened otherwise. */
+	draw(): void;
+	/** Shows where cables may run, or not. */
+	cables(shown: boolean): void;
 	/** The bay is another, or what is chosen is. */
 	renew(bay: boolean): void;
 	/** Figures may go back to their best places. */
@@ -52,26 +55,27 @@ export interface Picture {
 
 export function createPicture(
 	desk: () => Desk,
-	first: { readonly palette: Palette; readonly curtains: CurtainState },
+	first: { readonly palette: Palette; readonly openedBy: (curtain: number) => number },
 	measure: Measure,
 ): Picture {
 	const habits: Habits = new Map();
-	let { palette, curtains } = first;
+	let { palette } = first;
 	let size: Size = { width: 1, height: 1 };
 	let view: Viewport = { scale: 0.1, left: 0, top: 0 };
 	let elevation: Elevation | null = null;
 	let frame: Frame | null = null;
+	let cables = true;
 
 	function drawn(): Elevation | null {
 		const { shown, plans, bay } = desk();
-		elevation ??= elevationOf(shown.bays[bay] as Bay, plans[bay] as BayPlan, shown.display.length, curtains);
+		elevation ??= elevationOf(shown.bays[bay] as Bay, plans[bay] as BayPlan, shown.display.length, first.openedBy);
 		return elevation;
 	}
 
 	function frameNow(): Frame | null {
 		const it = drawn();
 		if (it === null || frame !== null) return it === null ? null : frame;
-		const scene = { ...it, view, size, palette, measure };
+		const scene = { ...it, cables: cables ? it.cables : [], view, size, palette, measure };
 		const ladder = ladderOf(scene);
 		frame = { scene, ladder, labels: labelsOf(scene, ladder, picture.chosen, habits) };
 		return frame;
@@ -133,10 +137,13 @@ export function createPicture(
 			palette = next;
 			frame = null;
 		},
-		draw(next) {
-			curtains = next;
-			habits.clear();
+		draw() {
 			elevation = null;
+			frame = null;
+		},
+		cables(shown) {
+			cables = shown;
+			habits.clear();
 			frame = null;
 		},
 		renew(bay) {

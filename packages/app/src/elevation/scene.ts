@@ -2,12 +2,11 @@ import { type ScreenPoint, type Size, toScreen, type Viewport } from "@baywright
 import type { Bay, BayPlan, LengthUnit } from "@baywright/setout";
 import type { Palette } from "../canvas/palette.ts";
 import type { Measure } from "../canvas/text.ts";
-import { closedCurtains, type Hanging, openCurtains } from "./curtains.ts";
+import { type CableBand, cableBands } from "./cable-bands.ts";
+import { type Hanging, hangingOf } from "./curtains.ts";
 import { type Heights, heightsOf, type Span } from "./heights.ts";
 import { type TrackRun, trackRun } from "./track-run.ts";
 import { alongOf, type Unrolled, unroll } from "./unrolled.ts";
-
-export type CurtainState = "open" | "closed";
 
 /** All that the elevation's painters draw from, in one frame. In the view x runs along the unrolled faces and y up from the floor. */
 export interface ElevationScene {
@@ -18,10 +17,11 @@ export interface ElevationScene {
 	readonly heights: Heights;
 	readonly run: TrackRun | null;
 	readonly hanging: readonly Hanging[];
-	readonly curtains: CurtainState;
 	/** One for each opening, then one for each obstacle; null where it lies on no wall. */
 	readonly openings: readonly (Box | null)[];
 	readonly obstacles: readonly (Box | null)[];
+	/** Where concealed cables are to be expected; none while they are not shown. */
+	readonly cables: readonly CableBand[];
 	readonly view: Viewport;
 	readonly size: Size;
 	readonly palette: Palette;
@@ -37,8 +37,13 @@ export interface Box extends Span {
 /** What hangs on the wall, whatever the view. */
 export type Elevation = Omit<ElevationScene, "view" | "size" | "palette" | "measure">;
 
-/** The bay unrolled; null where its corners make no walls. */
-export function elevationOf(bay: Bay, plan: BayPlan, unit: LengthUnit, curtains: CurtainState): Elevation | null {
+/** The bay unrolled, with each curtain opened by its share (0 = drawn); null where its corners make no walls. */
+export function elevationOf(
+	bay: Bay,
+	plan: BayPlan,
+	unit: LengthUnit,
+	openedBy: (curtain: number) => number,
+): Elevation | null {
 	if (plan.chain === null) return null;
 	const unrolled = unroll(plan.chain);
 	const heights = heightsOf(bay, plan.height);
@@ -59,10 +64,10 @@ export function elevationOf(bay: Bay, plan: BayPlan, unit: LengthUnit, curtains:
 		unrolled,
 		heights,
 		run,
-		hanging: run === null ? [] : curtains === "open" ? openCurtains(plan, run) : closedCurtains(plan, run),
-		curtains,
+		hanging: run === null ? [] : hangingOf(plan, run, openedBy),
 		openings: boxes(bay.openings, heights.openings),
 		obstacles: boxes(bay.obstacles, heights.obstacles),
+		cables: cableBands(bay, unrolled, heights),
 	};
 }
 

@@ -37,15 +37,15 @@ export function takenBy(scene: ElevationScene, ladder: Ladder): Taken {
 		add({ left, top }, { left, top: bottom });
 		add({ left: right, top }, { left: right, top: bottom });
 	}
-	if (scene.curtains === "closed")
-		for (const along of scene.hanging.flatMap(({ from, to }) => [from, to]))
-			add(onScreen(scene, along, heights.track.mm), onScreen(scene, along, heights.hem.mm));
-	else
-		for (const { from, to } of scene.hanging) {
+	for (const { from, to, opened } of scene.hanging) {
+		if (opened === 1) {
 			const middle = (from + to) / 2;
 			const half = ((to - from) / 2) * scene.view.scale + 2;
 			add(onScreen(scene, middle, heights.track.mm), onScreen(scene, middle, heights.hem.mm), half);
-		}
+		} else
+			for (const along of [from, to])
+				add(onScreen(scene, along, heights.track.mm), onScreen(scene, along, heights.hem.mm));
+	}
 	const numbers = unrolled.corners.map(({ at }, index): Box => {
 		const radius = cornerRadius(scene, index) + 1;
 		return { ...cornerPlace(scene, at), halfWidth: radius, halfHeight: radius, turn: 0 };

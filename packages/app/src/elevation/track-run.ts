@@ -55,6 +55,15 @@ export function trackRun(plan: BayPlan, unrolled: Unrolled): TrackRun | null {
 /** Where a station of the track is seen along the unrolled faces, mm. */
 export const stationAlong = ({ knots }: TrackRun, station: number): number => alongAt(knots, station);
 
+/** The station of the track that is seen at a place along the unrolled faces, mm: the first, where several are. */
+export function stationAt({ knots }: TrackRun, along: number): number {
+	const after = knots.findIndex((knot) => knot.along >= along);
+	const right = knots[after < 0 ? knots.length - 1 : after] as TrackRun["knots"][number];
+	const left = knots[after - 1];
+	if (left === undefined || right.along === left.along) return right.station;
+	return left.station + ((right.station - left.station) * (along - left.along)) / (right.along - left.along);
+}
+
 function alongAt(knots: TrackRun["knots"], station: number): number {
 	const after = knots.findIndex((knot) => knot.station >= station);
 	const right = knots[after < 0 ? knots.length - 1 : after] as TrackRun["knots"][number];

@@ -6,6 +6,7 @@ import { desk, useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
 import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
+import { PlusMinus, useTaped } from "../fields/plus-minus.tsx";
 import { BracketPin } from "./bracket-pin.tsx";
 import { bringIntoView } from "./bring-into-view.ts";
 import { Section } from "./section.tsx";
@@ -13,13 +14,16 @@ import { Section } from "./section.tsx";
 /** Where to drill, read by a tape along the wall face from the corner on either side. */
 export function BracketsPanel({ open = false }: { readonly open?: boolean }) {
 	const count = usePlan((plan) => plan.brackets.length);
+	const isTaped = useTaped();
 	return (
 		<Section title="Brackets" holds={HOLDS} gist={String(count)} open={open} id="brackets">
 			{count === 0 ? (
 				<p className="quiet">No brackets until the track fits.</p>
 			) : (
 				<>
-					<p className="quiet">Taped along the wall face, from the corner at its left and at its right.</p>
+					<p className="quiet">
+						Taped along the wall face, from the corner at its left and at its right{isTaped ? ", ± at 95 %" : null}.
+					</p>
 					<table className="figures brackets">
 						<thead>
 							<tr>
@@ -81,9 +85,11 @@ function BracketRow({ index }: { readonly index: number }) {
 				</td>
 				<td>
 					<Figure of={(state) => planOnTable(state).brackets[index]?.fromLeftCorner} />
+					<PlusMinus of={(plan) => plan.brackets[index]?.sd[0]} />
 				</td>
 				<td>
 					<Figure of={(state) => planOnTable(state).brackets[index]?.fromRightCorner} />
+					<PlusMinus of={(plan) => plan.brackets[index]?.sd[1]} />
 				</td>
 			</tr>
 			{chosen ? (

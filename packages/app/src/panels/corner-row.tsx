@@ -8,6 +8,7 @@ import { desk, useDesk } from "../desk/desk.ts";
 import { bayOnTable, planOnTable, useBay, useLength, usePlan } from "../desk/on-table.ts";
 import { Figure } from "../fields/figure.tsx";
 import { LengthField } from "../fields/length-field.tsx";
+import { PlusMinus } from "../fields/plus-minus.tsx";
 import { bringIntoView } from "./bring-into-view.ts";
 
 interface RowProps {
@@ -65,6 +66,7 @@ export function CornerRow({ corner, shares }: RowProps) {
 						</td>
 						<td>
 							<Figure of={(state) => fittedAt(planOnTable(state), corner)?.setBack[0] ?? undefined} />
+							<PlusMinus of={(plan) => sdAt(plan, corner, 0)} />
 							{uneven ? (
 								<>
 									<span className="hidden"> on the left, on the right </span>
@@ -72,6 +74,7 @@ export function CornerRow({ corner, shares }: RowProps) {
 										className="under"
 										of={(state) => fittedAt(planOnTable(state), corner)?.setBack[1] ?? undefined}
 									/>
+									<PlusMinus of={(plan) => sdAt(plan, corner, 1)} />
 								</>
 							) : null}
 						</td>
@@ -132,6 +135,8 @@ function RadiusOf({ corner }: { readonly corner: number }) {
 function fittedAt(plan: BayPlan, corner: number): CornerSetOut | undefined {
 	return plan.corners.find((each) => each.corner === corner);
 }
+
+const sdAt = (plan: BayPlan, corner: number, side: 0 | 1): number | null => fittedAt(plan, corner)?.sd[side] ?? null;
 
 /** Set-backs that differ by less than this are one figure to a tape, mm. */
 const SAME_ON_TAPE = 0.25;

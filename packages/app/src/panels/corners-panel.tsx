@@ -2,6 +2,7 @@ import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
 import { bayOnTable, planOnTable, useBay, usePlan } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
+import { useTaped } from "../fields/plus-minus.tsx";
 import { BowRow } from "./bow-row.tsx";
 import { type CornerGroup, cornerGroups, groupTitle } from "./corner-groups.ts";
 import { CornerRow } from "./corner-row.tsx";
@@ -10,6 +11,7 @@ import { Section } from "./section.tsx";
 /** Every corner and bow as a fitter marks it out, left to right; the corner selected has its radius to set. */
 export function CornersPanel() {
 	const count = useBay((bay) => Math.max(bay.corners.length - 2, 0));
+	const isTaped = useTaped();
 	const groups = useGroups();
 	const bows = useBows();
 	const sprung = usePlan((plan) => plan.corners.filter((corner) => corner.sprung).length);
@@ -41,6 +43,7 @@ export function CornersPanel() {
 					)}
 				</table>
 			)}
+			{isTaped && bends > 0 ? <p className="quiet">± at 95 %, along the wall face.</p> : null}
 			<Button className="button" onPress={() => screen.getState().show({ kind: "corner-card", corner: null })}>
 				Corner card
 			</Button>

@@ -1,5 +1,5 @@
 import { setCut } from "@baywright/editor";
-import { cutAnswer } from "@baywright/setout";
+import { cutAnswer, sawnAtLeft } from "@baywright/setout";
 import { useDesk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { usePlanPart } from "../desk/on-table.ts";
@@ -12,7 +12,10 @@ export function CutCheck() {
 	const unit = useDesk((state) => state.shown.display.length);
 	return names.map((name) => {
 		const done = cut.find(({ piece }) => piece === name);
-		const set = (length: number | null) => editBay(`piece ${name} as cut`, (bay) => setCut(bay, name, length));
+		const set = (length: number | null) => {
+			const sawn = done === undefined || length === null ? 0 : sawnAtLeft(done, length);
+			return editBay(`piece ${name} as cut`, (bay) => setCut(bay, name, length, sawn));
+		};
 		return (
 			<div key={name} className="cut-check">
 				<LengthField

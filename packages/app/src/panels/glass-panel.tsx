@@ -1,36 +1,42 @@
 import { wallName } from "@baywright/setout";
-import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
+import { planOnTable, useBay, usePlan, usePlanPart } from "../desk/on-table.ts";
 import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
+import { ClearNow, LightLost } from "./clear-now.tsx";
 import { Section } from "./section.tsx";
 
-/** What each opening keeps clear with the curtains open. */
+/** What each opening keeps clear as the curtains are opened now, and what they hang before. */
 export function GlassPanel() {
 	const count = usePlan((plan) => plan.glass.openings.length);
+	const covered = usePlan((plan) => plan.covered.length);
 	// With one opening the sum says it.
-	if (count < 2) return null;
+	if (count < 2 && covered === 0) return null;
 	return (
-		<Section title="Glass left clear" gist={`${count} openings`}>
-			<table className="figures">
-				<thead>
-					<tr>
-						<th scope="col">
-							<span className="hidden">opening</span>
-						</th>
-						<th scope="col" className="word">
-							wall
-						</th>
-						<th scope="col">width</th>
-						<th scope="col">clear</th>
-					</tr>
-				</thead>
-				<tbody>
-					{Array.from({ length: count }, (_, index) => (
-						// biome-ignore lint/suspicious/noArrayIndexKey: an opening is known by its index
-						<GlassRow key={index} index={index} />
-					))}
-				</tbody>
-			</table>
+		<Section title="Glass and obstacles" gist={gistOf(count, covered)}>
+			{count < 2 ? null : (
+				<table className="figures">
+					<thead>
+						<tr>
+							<th scope="col">
+								<span className="hidden">opening</span>
+							</th>
+							<th scope="col" className="word">
+								wall
+							</th>
+							<th scope="col">width</th>
+							<th scope="col">clear</th>
+							<th scope="col">light lost</th>
+						</tr>
+					</thead>
+					<tbody>
+						{Array.from({ length: count }, (_, index) => (
+							// biome-ignore lint/suspicious/noArrayIndexKey: an opening is known by its index
+							<GlassRow key={index} index={index} />
+						))}
+					</tbody>
+				</table>
+			)}
+			{covered === 0 ? null : <CoveredTable />}
 		</Section>
 	);
 }
@@ -46,8 +52,48 @@ function GlassRow({ index }: { readonly index: number }) {
 				<Figure of={(state) => planOnTable(state).glass.openings[index]?.width} />
 			</td>
 			<td>
-				<Figure of={(state) => planOnTable(state).glass.openings[index]?.clearOpen} />
+				<ClearNow opening={opening} />
+			</td>
+			<td>
+				<LightLost opening={opening} />
 			</td>
 		</tr>
 	);
+}
+
+/** Obstacles that curtains hang before, with how much of each. */
+function CoveredTable() {
+	const covered = usePlanPart((plan) => plan.covered);
+	const obstacles = useBay((bay) => bay.obstacles);
+	return (
+		<table className="figures">
+			<thead>
+				<tr>
+					<th scope="col" className="word">
+						covered
+					</th>
+					<th scope="col">open</th>
+					<th scope="col">drawn</th>
+				</tr>
+			</thead>
+			<tbody>
+				{covered.map(({ obstacle, open, drawn }) => (
+					<tr key={obstacle}>
+						<th scope="row" className="word">
+							{capital((obstacles[obstacle]?.kind ?? "obstacle").replace("-", " "))} {obstacle + 1}
+						</th>
+						<td>{shareOf(open)}</td>
+						<td>{shareOf(drawn)}</td>
+					</tr>
+				))}
+			</tbody>
+		</table>
+	);
+}
+
+const shareOf = (share: number): string => (share === 0 ? "–" : `${Math.round(100 * share)} %`);
+
+function gistOf(openings: number, covered: number): string {
+	if (openings >= 2) return `${openings} openings`;
+	return covered === 1 ? "1 covered" : `${covered} covered`;
 }

@@ -37,6 +37,7 @@ function OpeningRow({ index }: { readonly index: number }) {
 	const walls = useBay((bay) => bay.walls.length);
 	const sill = useBay((bay) => bay.openings[index]?.sill ?? null);
 	const head = useBay((bay) => bay.openings[index]?.head ?? null);
+	const sillDepth = useBay((bay) => bay.openings[index]?.sillDepth ?? 0);
 	const set = (what: string, part: Partial<Opening>) =>
 		editBay(`${what} of opening ${index + 1}`, (bay) => setOpening(bay, index, part));
 	return (
@@ -73,6 +74,12 @@ function OpeningRow({ index }: { readonly index: number }) {
 				least={(sill ?? 0) + 1}
 				commit={(mm) => set("head", { head: mm })}
 				clear={() => set("head", { head: null })}
+			/>
+			<LengthField
+				label="Sill stands off"
+				value={sillDepth}
+				least={0}
+				commit={(mm) => set("sill board", { sillDepth: mm })}
 			/>
 			<Button
 				className="button"

@@ -1,6 +1,7 @@
 import {
+	AT_95,
 	type BayPlan,
-	CAUTIONS,
+	cautionsFor,
 	describe,
 	formatAngle,
 	formatLength,
@@ -18,6 +19,8 @@ export function planText(job: Job, index: number, plans: readonly BayPlan[]): st
 	if (bay === undefined || plan === undefined) return "";
 	const unit = job.display.length;
 	const show = (mm: number) => formatLength(mm, unit);
+	const sure = (mm: number, sd: number | null) => (sd === null ? show(mm) : `${show(mm)} ± ${fine(AT_95 * sd)}`);
+	const fine = (mm: number) => formatLength(mm, unit, { precision: 1 });
 	const walls = Math.max(0, bay.corners.length - 1);
 	const parts = [
 		[job.title, job.site, bay.name].filter((word) => word !== "").join(", "),
@@ -30,16 +33,16 @@ export function planText(job: Job, index: number, plans: readonly BayPlan[]): st
 		titled(
 			"Brackets, taped along the wall face",
 			plan.brackets.map(
-				({ wall, fromLeftCorner, fromRightCorner, role }, i) =>
-					`${i + 1}  ${wallName(wall, walls)}: ${show(fromLeftCorner)} from its left corner, ${show(fromRightCorner)} from its right (${ROLES[role]})`,
+				({ wall, fromLeftCorner, fromRightCorner, sd, role }, i) =>
+					`${i + 1}  ${wallName(wall, walls)}: ${sure(fromLeftCorner, sd[0])} from its left corner, ${sure(fromRightCorner, sd[1])} from its right (${ROLES[role]})`,
 			),
 		),
 		titled(
 			"Corners",
-			plan.corners.map(({ corner, interiorAngle, sprung, radius, setBack, sweep, cornerGap }) => {
+			plan.corners.map(({ corner, interiorAngle, sprung, radius, setBack, sd, sweep, cornerGap }) => {
 				const angle = formatAngle((interiorAngle * 180) / Math.PI);
 				if (sprung) return `${corner}  ${angle}: springs, no bend`;
-				const backs = setBack.map((mm) => (mm === null ? "–" : show(mm))).join(" and ");
+				const backs = setBack.map((mm, side) => (mm === null ? "–" : sure(mm, sd[side] ?? null))).join(" and ");
 				return `${corner}  ${angle}: radius ${show(radius)}, set-back ${backs}, sweep ${show(sweep)}, gap ${show(cornerGap)}`;
 			}),
 		),
@@ -56,7 +59,10 @@ export function planText(job: Job, index: number, plans: readonly BayPlan[]): st
 					`from ${show(stock)}: ${pieces.map(({ piece, length }) => `${piece} ${show(length)}`).join(", ")}, offcut ${show(offcut)}`,
 			),
 		]),
-		titled("Before you begin", [...CAUTIONS.map(({ text }) => text), "Measure again before you cut."]),
+		titled("Before you begin", [
+			...cautionsFor(job.region, plan.cords !== null).map(({ text }) => text),
+			"Measure again before you cut.",
+		]),
 	];
 	return `${parts.filter((part) => part !== "").join("\n\n")}\n`;
 }

@@ -26,7 +26,7 @@ export function WallDetail({ wall, name }: { readonly wall: number; readonly nam
 				value={rise}
 				least={-deepest}
 				greatest={deepest}
-				commit={(mm) => change(`rise of the ${name}`, setRise(desk.getState().job, bay, wall, mm + 0))}
+				commit={(mm) => change(`rise of the ${name}`, setRise(desk.getState().job, bay, wall, mm))}
 				clear={() => change(`straighten the ${name}`, setRise(desk.getState().job, bay, wall, 0))}
 			/>
 			<LengthField

@@ -1,6 +1,7 @@
 import { Button } from "react-aria-components";
 import { screen, setTheme, useScreen } from "../desk/screen.ts";
 import { Choice } from "../fields/choice.tsx";
+import { RegionPick } from "../panels/region-pick.tsx";
 import { JobActions } from "./job-actions.tsx";
 import { UnitChoice } from "./unit-choice.tsx";
 
@@ -18,6 +19,7 @@ export function JobSheet() {
 				))}
 			</div>
 			<UnitChoice labelled />
+			<RegionPick />
 			<Choice label="Paper" value={theme} options={PAPERS} choose={setTheme} />
 		</div>
 	);

@@ -1,6 +1,7 @@
-import { CAUTIONS, severityOf } from "@baywright/setout";
+import { cautionsFor, severityOf } from "@baywright/setout";
 import { Button } from "react-aria-components";
-import { usePlanPart } from "../desk/on-table.ts";
+import { useDesk } from "../desk/desk.ts";
+import { usePlan, usePlanPart } from "../desk/on-table.ts";
 import { SeverityMark } from "../panels/severity-mark.tsx";
 import { markTitle } from "../phone/mark-words.ts";
 import { useMarks } from "../phone/use-marks.ts";
@@ -12,12 +13,14 @@ export function PhoneBar() {
 		// A bay without walls is only not begun.
 		plan.projections.length === 0 ? [] : plan.findings.map((finding) => severityOf(finding.code)),
 	);
+	const corded = usePlan((plan) => plan.cords !== null);
+	const region = useDesk((state) => state.shown.region);
 	const worst = (["refusal", "warning", "note"] as const).find((each) => told.includes(each));
 	return (
 		<nav className="phone-bar" aria-label="Shortcuts">
 			<Button className="button" onPress={() => phone.setState({ cautions: true })}>
 				{worst === undefined ? null : <SeverityMark severity={worst} />}
-				Cautions ({told.length + CAUTIONS.length})
+				Cautions ({told.length + cautionsFor(region, corded).length})
 			</Button>
 			{worst === "refusal" ? <p className="phone-bar-word">Do not cut or drill</p> : <Next />}
 		</nav>

@@ -3,6 +3,7 @@ import { screen, useScreen } from "../desk/screen.ts";
 
 const Sheet = lazy(async () => ({ default: (await import("./sheet.tsx")).Sheet }));
 const SystemsSheet = lazy(async () => ({ default: (await import("../panels/systems-sheet.tsx")).SystemsSheet }));
+const ClothsSheet = lazy(async () => ({ default: (await import("../panels/cloths-sheet.tsx")).ClothsSheet }));
 const JobSheet = lazy(async () => ({ default: (await import("./job-sheet.tsx")).JobSheet }));
 const FindingsHelp = lazy(async () => ({ default: (await import("../panels/findings-help.tsx")).FindingsHelp }));
 const BaysSheet = lazy(async () => ({ default: (await import("./bays-sheet.tsx")).BaysSheet }));
@@ -12,6 +13,7 @@ const KeysSheet = lazy(async () => ({ default: (await import("../commands/keys-s
 const Opening = lazy(async () => ({ default: (await import("../examples/opening.tsx")).Opening }));
 const CornerCard = lazy(async () => ({ default: (await import("../panels/corner-card/corner-card.tsx")).CornerCard }));
 const SimulateSheet = lazy(async () => ({ default: (await import("../simulate/simulate-sheet.tsx")).SimulateSheet }));
+const StepByStep = lazy(async () => ({ default: (await import("../taping/step-by-step.tsx")).StepByStep }));
 
 /** What stands open over the desk, one at a time. */
 export function Sheets() {
@@ -28,9 +30,11 @@ export function Sheets() {
 					{sheet.kind === "keys" ? <KeysSheet /> : null}
 					{sheet.kind === "corner-card" ? <CornerCard corner={sheet.corner} /> : null}
 					{sheet.kind === "systems" ? <SystemsSheet /> : null}
+					{sheet.kind === "cloths" ? <ClothsSheet curtain={sheet.curtain} /> : null}
 					{sheet.kind === "job" ? <JobSheet /> : null}
 					{sheet.kind === "findings-help" ? <FindingsHelp /> : null}
 					{sheet.kind === "simulate" ? <SimulateSheet /> : null}
+					{sheet.kind === "taping" ? <StepByStep undo /> : null}
 					{sheet.kind === "problems" ? <Problems lines={sheet.lines} /> : null}
 				</Suspense>
 			</Sheet>
@@ -47,8 +51,10 @@ const WIDE: readonly Open["kind"][] = [
 	"keys",
 	"corner-card",
 	"systems",
+	"cloths",
 	"findings-help",
 	"simulate",
+	"taping",
 ];
 
 function titleOf(sheet: Open): string {
@@ -63,9 +69,11 @@ const TITLES: Readonly<Record<Exclude<Open["kind"], "problems">, string>> = {
 	keys: "Keys",
 	"corner-card": "Corner card",
 	systems: "Track systems",
+	cloths: "Cloths",
 	job: "Job",
 	"findings-help": "What the plan may tell",
 	simulate: "How often would it fit?",
+	taping: "Tape step by step",
 };
 
 function Problems({ lines }: { readonly lines: readonly string[] }) {

@@ -1,4 +1,4 @@
-import { GREATEST_SEED, type MeasuringErrors } from "@baywright/setout";
+import { GREATEST_SEED, type MeasuringErrors, parseDegrees } from "@baywright/setout";
 import { readLength } from "../fields/read-length.ts";
 import type { Reading } from "../fields/typed-field.tsx";
 
@@ -49,8 +49,8 @@ function wholeNumber(text: string, least: number, most: number): Reading<number>
 
 function degrees(text: string): Reading<number> {
 	const typed = text.trim();
-	const number = /^\d+(?:[.,]\d+)?\s*°?$/.test(typed) ? Number.parseFloat(typed.replace(",", ".")) : Number.NaN;
-	if (number >= BEVEL[0] && number <= BEVEL[1]) return { ok: true, value: number };
+	const value = parseDegrees(typed);
+	if (value !== null && value >= BEVEL[0] && value <= BEVEL[1]) return { ok: true, value };
 	return { ok: false, message: `${found(typed)}write degrees from ${BEVEL[0]} to ${BEVEL[1]}.` };
 }
 

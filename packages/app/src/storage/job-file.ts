@@ -17,6 +17,7 @@ interface Kind {
 
 const KIND: Kind = { mimeTypes: ["application/json"], description: "Baywright job" };
 const READINGS: Kind = { mimeTypes: ["text/csv"], description: "Readings" };
+const ORDER: Kind = { mimeTypes: ["text/csv"], description: "Order" };
 
 /** Lets the user pick a job file and puts it on the desk. */
 export async function openJobFile(): Promise<void> {
@@ -46,6 +47,11 @@ export async function pickReadings(receive: (text: string, name: string) => void
 /** Saves readings, written as CSV, to a file of the user's choice. */
 export async function saveReadings(text: string): Promise<void> {
 	await save(text, READINGS, [".csv"], "-readings.csv", "Saved the readings to a file");
+}
+
+/** Saves the order, written as CSV, to a file of the user's choice. */
+export async function saveOrder(text: string): Promise<void> {
+	await save(text, ORDER, [".csv"], "-order.csv", "Saved the order to a file");
 }
 
 /** Shows why a file will not do; the desk stays as it is. */

@@ -9,6 +9,15 @@ import { createMeasure } from "../canvas/text.ts";
 import { fitStrip, type StripView, zoomStrip } from "./axis.ts";
 import type { ReadFrom } from "./figures.ts";
 import { layStrip, type StripLayout } from "./layout.ts";
+import {
+	hangLoads,
+	LOADS_BAND,
+	type LoadShown,
+	loadUnder,
+	paintLoadHighlight,
+	paintStripLoads,
+	type StripLoads,
+} from "./loads.ts";
 import { aloneOf, pieceOf } from "./one-piece.ts";
 import {
 	paintPieces,
@@ -22,6 +31,8 @@ import { leftOf, reachStrip } from "./reach.ts";
 
 export interface StripBoard {
 	readFrom(from: ReadFrom): void;
+	/** Hangs loads under the brackets; null for none. */
+	showLoads(shown: LoadShown | null): void;
 	fit(): void;
 	zoom(factor: number): void;
 	destroy(): void;
@@ -61,15 +72,21 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, stage, 
 	/** Null while the whole strip shows. */
 	let view: StripView | null = null;
 	let layout: StripLayout | null = null;
+	let shown: LoadShown | null = null;
+	/** Made with the layout; null while no loads are shown or known. */
+	let loads: StripLoads | null = null;
 	/** The piece that was chosen last, for a strip that shows one at a time. */
 	let piece = 0;
 
 	function strip(): StripLayout {
-		const { plans, bay, shown } = desk();
+		const { plans, bay, shown: job } = desk();
 		if (layout === null) {
 			const plan = plans[bay] as BayPlan;
 			const alone = aloneOf(plan, piece);
-			layout = layStrip({ plan, alone, unit: shown.display.length, size, palette, from, view, measure });
+			const which = plan.loads.length === 0 ? null : shown;
+			const left = which === null ? size : { ...size, height: size.height - LOADS_BAND };
+			layout = layStrip({ plan, alone, unit: job.display.length, size: left, palette, from, view, measure });
+			loads = which === null ? null : hangLoads(layout, size, which, measure);
 			shows(view === null, layout.left, alone);
 		}
 		return layout;
@@ -96,15 +113,18 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, stage, 
 		view = strip().view;
 	}
 
+	const reach = (at: ScreenPoint, pointer: "mouse" | "touch"): Selection | null =>
+		reachStrip(strip(), at, pointer) ?? (loads === null ? null : loadUnder(loads, at));
+
 	const host: GestureHost = {
 		holds: () => false,
 		hover(at) {
-			const hover = at === null ? null : reachStrip(strip(), at, "mouse");
+			const hover = at === null ? null : reach(at, "mouse");
 			const before = desk().hover;
 			if (before?.kind !== hover?.kind || before?.index !== hover?.index) desk().point(hover);
 			frame.style.cursor = hover !== null ? "pointer" : view === null ? "default" : "grab";
 		},
-		tap: (at, pointer) => desk().select(reachStrip(strip(), at, pointer)),
+		tap: (at, pointer) => desk().select(reach(at, pointer)),
 		dragStart: () => undefined,
 		dragTo: () => undefined,
 		dragEnd: () => undefined,
@@ -138,6 +158,7 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, stage, 
 				{ name: "brackets", paint: (pen) => paintStripBrackets(pen, strip()) },
 				{ name: "ends", paint: (pen) => paintStripEnds(pen, strip()) },
 				{ name: "figures", paint: (pen) => paintStripFigures(pen, strip()) },
+				{ name: "loads", paint: paintLoads },
 			],
 		},
 	]);
@@ -146,6 +167,14 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, stage, 
 		const { selection, hover } = desk();
 		paintStripHighlight(pen, strip(), hover, 0.18);
 		paintStripHighlight(pen, strip(), selection, 0.34);
+		if (loads === null) return;
+		paintLoadHighlight(pen, strip(), loads, hover, 0.18);
+		paintLoadHighlight(pen, strip(), loads, selection, 0.34);
+	}
+
+	function paintLoads(pen: CanvasRenderingContext2D): void {
+		const now = strip();
+		if (loads !== null) paintStripLoads(pen, now, loads);
 	}
 
 	function keyDown(event: KeyboardEvent): void {
@@ -237,6 +266,11 @@ export function createStripBoard(store: StoreApi<Desk>, { frame, canvas, stage, 
 	return {
 		readFrom(end) {
 			from = end;
+			renew();
+		},
+		showLoads(which) {
+			if (which === shown) return;
+			shown = which;
 			renew();
 		},
 		fit: fitAll,

@@ -3,9 +3,13 @@ import { type RefObject, useId, useLayoutEffect, useRef, useState } from "react"
 import { EaselStage } from "../canvas/easel-stage.tsx";
 import { ZoomButtons } from "../canvas/zoom-buttons.tsx";
 import { desk, useDesk } from "../desk/desk.ts";
+import { useScreen } from "../desk/screen.ts";
 import { createStripBoard, STRIP_LAYERS, type StripBoard } from "./board.ts";
 import type { ReadFrom } from "./figures.ts";
 import { HEAD_UNITS, HeadChoice } from "./head-choice.tsx";
+import type { LoadShown } from "./loads.ts";
+import { LoadsFoot } from "./loads-foot.tsx";
+import "./loads.css";
 import "./strip.css";
 
 const ENDS: readonly (readonly [ReadFrom, string])[] = [
@@ -31,7 +35,10 @@ export function Strip() {
 	const name = useDesk((state) => (shown.alone === null ? "" : state.plans[state.bay]?.pieces[shown.alone]?.name));
 	const single = shown.alone === null ? "" : `piece ${name} of ${pieces}, `;
 	const words = `${single}${heading(from, unit, shown.alone === null ? pieces : 1)}`;
+	const [load, setLoad] = useState<LoadShown>("greatest");
+	const showsLoads = useShowsLoads();
 	useStripBoard(board, frame, canvas, stage, setShown);
+	useLayoutEffect(() => board.current?.showLoads(showsLoads ? load : null), [load, showsLoads]);
 
 	function choose(end: ReadFrom): void {
 		setFrom(end);
@@ -86,8 +93,16 @@ export function Strip() {
 					</p>
 				) : null}
 			</div>
+			{showsLoads ? <LoadsFoot shown={load} choose={setLoad} /> : null}
 		</section>
 	);
+}
+
+/** Loads hang under the strip where curtains and brackets are settled, as far as any are known. */
+function useShowsLoads(): boolean {
+	const isTheirStage = useScreen(({ stage }) => stage === "track" || stage === "curtains");
+	const isKnown = useDesk((state) => (state.plans[state.bay]?.loads.length ?? 0) > 0);
+	return isTheirStage && isKnown;
 }
 
 interface Shown {

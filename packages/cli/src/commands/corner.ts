@@ -1,5 +1,5 @@
 import { degrees, toRadians } from "@baywright/geometry";
-import { cornerCard, type LengthUnit, parseLength } from "@baywright/setout";
+import { cornerCard, type LengthUnit, parseDegrees, parseLength, ROOM_ANGLE } from "@baywright/setout";
 import type { Command } from "../command.ts";
 import { complain } from "../complain.ts";
 import { type ExitStatus, PLANNED } from "../exit-status.ts";
@@ -102,11 +102,10 @@ const readUnit = (text = "mm"): LengthUnit | null =>
 function readAngle(text: string | undefined): number | string {
 	if (text === undefined) return "found nothing, allowed a value as in --angle 135";
 	const found = `found ${quoted(text)}, allowed degrees from 20 to 177, or from 183 to 340 round an external corner`;
-	const [, number] = /^(\d+(?:[.,]\d+)?)\s*(?:°|deg|degrees)?$/.exec(text.trim()) ?? [];
-	if (number === undefined) return `${found}, as in 135 or 92.5`;
-	const angle = Number(number.replace(",", "."));
+	const angle = parseDegrees(text);
+	if (angle === null || angle < 0) return `${found}, as in 135 or 92.5`;
 	if (angle > 177 && angle < 183) return `${found}: nearer to straight than that a track springs and nothing is bent`;
-	return angle >= 20 && angle <= 340 ? angle : found;
+	return angle >= ROOM_ANGLE.least && angle <= ROOM_ANGLE.greatest ? angle : found;
 }
 
 /** A length over 0 in mm, null where none was typed, or what is wrong with it. */

@@ -1,4 +1,4 @@
-import { type BayPlan, type Job, planJob, planJson } from "@baywright/setout";
+import { type BayPlan, type Job, planJob, planJson, type Region } from "@baywright/setout";
 import type { Command } from "../command.ts";
 import { complain } from "../complain.ts";
 import { eachJob, severalJobs, spoken } from "../each-job.ts";
@@ -30,6 +30,7 @@ async function run(args: readonly string[], world: World): Promise<ExitStatus> {
 	if (!options.ok) return complain(world, `plan: ${options.message}`);
 	const several = severalJobs(options.operands, world);
 	let first = true;
+	const cautioned = new Map<Region, boolean>();
 	const status = await eachJob(options.operands, world, {
 		planned: (job, name) => {
 			const bay = options.value("bay");
@@ -39,10 +40,12 @@ async function run(args: readonly string[], world: World): Promise<ExitStatus> {
 			if (options.has("json")) world.out(jsonLine(job, plans, several ? name : null));
 			else world.out((first ? "" : "\n\n") + jobText(job, plans, several ? name : null));
 			first = false;
+			const corded = plans.some(({ cords }) => cords !== null);
+			cautioned.set(job.region, corded || cautioned.get(job.region) === true);
 			return plans.some(isRefused) ? REFUSED : PLANNED;
 		},
 	});
-	if (!first && !options.has("json")) world.out(`${cautionsText().join("\n")}\n`);
+	if (!first && !options.has("json")) world.out(`${cautionsText(cautioned).join("\n")}\n`);
 	return status;
 }
 

@@ -13,14 +13,14 @@ const ROLES: Readonly<Record<BracketRole, string>> = {
 	pinned: "pinned by you",
 };
 
-export function bracketsText(plan: BayPlan, { figure }: Lengths): string[] {
+export function bracketsText(plan: BayPlan, { figure, sure }: Lengths): string[] {
 	if (plan.brackets.length === 0) return [];
 	const walls = plan.projections.length;
-	const rows = plan.brackets.map(({ wall, fromLeftCorner, fromRightCorner, projection, role }, i) => [
+	const rows = plan.brackets.map(({ wall, fromLeftCorner, fromRightCorner, sd, projection, role }, i) => [
 		String(i + 1),
 		wallName(wall, walls),
-		figure(fromLeftCorner),
-		figure(fromRightCorner),
+		sure(fromLeftCorner, sd[0]),
+		sure(fromRightCorner, sd[1]),
 		figure(projection),
 		ROLES[role],
 	]);

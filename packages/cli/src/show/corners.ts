@@ -5,15 +5,16 @@ import { wrap } from "../text/wrap.ts";
 import type { Lengths } from "./lengths.ts";
 import { section } from "./section.ts";
 
-export function cornersText(plan: BayPlan, { figure }: Lengths): string[] {
+export function cornersText(plan: BayPlan, { figure, sure }: Lengths): string[] {
 	if (plan.corners.length === 0) return [];
 	const walls = plan.projections.length;
 	const rows = plan.corners.map((set) => {
-		const { corner, interiorAngle, radius, setBack, sweep, cornerGap, sprung } = set;
+		const { corner, interiorAngle, radius, setBack, sd, sweep, cornerGap, sprung } = set;
 		const start = [cornerName(corner, walls), formatAngle(toDegrees(interiorAngle))];
 		// Nothing is bent where the track only springs round a slight turn: there is nothing to mark.
 		if (sprung || radius === 0) return [...start, "none", "", "", "", figure(cornerGap), "the track springs round"];
-		const marks = [radius, ...setBack, sweep, cornerGap].map((mm) => (mm === null ? "–" : figure(mm)));
+		const backs = setBack.map((mm, side) => (mm === null ? "–" : sure(mm, sd[side] ?? null)));
+		const marks = [figure(radius), ...backs, figure(sweep), figure(cornerGap)];
 		return [...start, ...marks, remark(set)];
 	});
 	const columns = [

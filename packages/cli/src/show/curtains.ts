@@ -5,7 +5,7 @@ import { section } from "./section.ts";
 
 /** What the curtains take up when open, and the glass that they leave clear. */
 export function curtainsText(plan: BayPlan, lengths: Lengths): string[] {
-	return [...stackText(plan, lengths), ...makingText(plan, lengths), ...glassText(plan, lengths)];
+	return [...stackText(plan, lengths), ...makingText(plan, lengths), ...glassText(plan, lengths), ...coveredText(plan)];
 }
 
 function stackText({ stackBack }: BayPlan, { figure }: Lengths): string[] {
@@ -37,12 +37,22 @@ function makingText({ curtains }: BayPlan, { figure }: Lengths): string[] {
 
 function glassText({ glass }: BayPlan, { fine, figure }: Lengths): string[] {
 	if (glass.openings.length === 0) return section("Glass: no openings given", []);
-	const head = `Glass: ${fine(glass.clearOpen)} of ${fine(glass.total)} clear with the curtains open`;
+	const head = `Glass: ${fine(glass.clearOpen)} of ${fine(glass.total)} clear with the curtains open, ${share(glass.lostOpen)} of the light lost; drawn ${share(glass.lostDrawn)}`;
 	if (glass.openings.length === 1) return section(head, []);
-	const rows = glass.openings.map(({ opening, width, clearOpen }) => [
+	const rows = glass.openings.map(({ opening, width, clearOpen, lostOpen }) => [
 		String(opening + 1),
 		figure(width),
 		figure(clearOpen),
+		share(lostOpen),
 	]);
-	return section(head, table([figures("opening"), figures("width"), figures("clear")], rows));
+	return section(head, table([figures("opening"), figures("width"), figures("clear"), figures("light lost")], rows));
 }
+
+/** Obstacles that curtains hang before; nothing while the job says nothing of curtains. */
+function coveredText({ covered, curtains }: BayPlan): string[] {
+	if (covered.length === 0 || curtains.every(({ curtain }) => curtain === null)) return [];
+	const rows = covered.map(({ obstacle, open, drawn }) => [String(obstacle + 1), share(open), share(drawn)]);
+	return section("Obstacles covered", table([figures("obstacle"), figures("open"), figures("drawn")], rows));
+}
+
+const share = (part: number): string => `${Math.round(100 * part)} %`;

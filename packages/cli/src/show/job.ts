@@ -1,12 +1,16 @@
-import type { Bay, BayPlan, Job } from "@baywright/setout";
+import { type Bay, type BayPlan, type Job, jobOrder } from "@baywright/setout";
 import { plain } from "../text/plain.ts";
 import { columnsOf, PAGE, wrap } from "../text/wrap.ts";
 import { bowsText } from "./bows.ts";
 import { bracketsText, jointsText } from "./brackets.ts";
+import { cordsText } from "./cords.ts";
 import { cornersText } from "./corners.ts";
 import { curtainsText } from "./curtains.ts";
 import { findingsText, isRefused, tally } from "./findings.ts";
+import { fixingsText } from "./fixings.ts";
 import { type Lengths, lengthsIn, unitLine } from "./lengths.ts";
+import { loadsText } from "./loads.ts";
+import { orderText } from "./order.ts";
 import { piecesText } from "./pieces.ts";
 import { section } from "./section.ts";
 import { stockText } from "./stock.ts";
@@ -19,6 +23,7 @@ export function jobText(job: Job, plans: readonly BayPlan[], file: string | null
 		...wrap(titleOf(job)),
 		...plans.flatMap((plan, i) => [...(i === 0 ? [] : [""]), ...bayText(plan, job, lengthsIn(unit))]),
 		...(plans.length === 0 ? ["", "No bays in this job."] : []),
+		...orderText(jobOrder(job, plans), unit),
 	];
 	return `${lines.join("\n")}\n`;
 }
@@ -51,8 +56,11 @@ function bayText(plan: BayPlan, job: Job, lengths: Lengths): string[] {
 		...piecesText(plan, lengths),
 		...stockText(plan, lengths),
 		...bracketsText(plan, lengths),
+		...fixingsText(plan, bay),
 		...jointsText(plan, lengths),
 		...(plan.path === null ? [] : curtainsText(plan, lengths)),
+		...cordsText(plan, lengths),
+		...loadsText(plan, lengths.unit),
 	];
 }
 

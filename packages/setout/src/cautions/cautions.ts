@@ -1,3 +1,6 @@
+import type { Region } from "../job/schema.ts";
+import { cordAdvice } from "./cord-advice.ts";
+
 /** One thing to beware of, in a word or two and in full. */
 export interface Caution {
 	readonly about: string;
@@ -27,7 +30,7 @@ export const CAUTIONS: readonly Caution[] = [
 	},
 	{
 		about: "Ladders",
-		text: "Stand the ladder level and keep between its sides. Never lean it, or yourself, against glass; beside a window have someone hold it.",
+		text: "For short, light work only: stand the ladder level, one out for four up, and keep between its sides. Never lean it, or yourself, against glass; beside a window have someone hold it.",
 	},
 	{
 		about: "Eyes",
@@ -42,3 +45,16 @@ export const CAUTIONS: readonly Caution[] = [
 		text: "Cords can strangle small children: keep every cord taut or out of reach with the safety device supplied, and keep cots, beds and seats away from it.",
 	},
 ];
+
+/** Those of every fitting, and where a track is corded what the region's rules are read to say of cords. */
+export function cautionsFor(region: Region, corded: boolean): readonly Caution[] {
+	if (!corded) return CAUTIONS;
+	const { where, says, source, checked } = cordAdvice(region);
+	return [
+		...CAUTIONS,
+		{
+			about: `Cords in ${where}`,
+			text: `${says} Source: ${source}; last checked ${checked}. This is no proof that anything complies.`,
+		},
+	];
+}

@@ -3,7 +3,7 @@ import type { Bay } from "../job/bay-schema.ts";
 import type { Curtain } from "../job/curtain-schema.ts";
 
 /** Slack (mm) in which two curtains meet, or one reaches the track's end. */
-const MEETS = 1;
+export const MEETS = 1;
 
 /** A curtain on its stretch of track, before it is made up. Stations mm. */
 export interface Hanging extends Stretch {
@@ -17,45 +17,64 @@ export interface Hanging extends Stretch {
 	readonly ends: number;
 }
 
+/** A stretch with what hangs there, before it is known what is beside it. */
+type Placed = Omit<Hanging, "meets" | "ends">;
+
 const USUAL = { cloth: null, heading: "pencil", fullness: 2, drop: null } as const;
 
 /**
- * The curtains on a track of `length` mm, left to right. None given, or a single one without stations: as the track is drawn. Else each has
- * its own stretch, as far as the track goes, and is drawn to the end of the track that is nearer.
+ * The curtains on a track of `length` mm, left to right. None given: as the track is drawn. Else each has its own stretch, as far as the
+ * track goes; one that lies off the track is left out, and one that parts in the middle is two.
  */
 export function hangingsOf({ curtains, track: { draw } }: Bay, length: number): Hanging[] {
 	if (draw === "none") return [];
-	const [only] = curtains;
-	if (only === undefined || (curtains.length === 1 && only.from === null && only.to === null))
-		return asDrawn(draw, length, only ?? USUAL, only === undefined ? null : 0);
-	const placed = curtains
-		.map((made, curtain) => {
-			const from = Math.min(made.from ?? 0, length);
-			return { curtain, made, from, to: Math.max(from, Math.min(made.to ?? length, length)) };
-		})
-		.toSorted((a, b) => a.from - b.from || a.to - b.to);
-	return placed.map((each) => {
-		const { from, to } = each;
-		const others = placed.filter((other) => other !== each);
-		const isWhole = from <= MEETS && to >= length - MEETS;
-		const nearest = from + to <= length + MEETS ? "left" : "right";
-		return {
-			...each,
-			side: isWhole && draw !== "pair" ? draw : nearest,
-			meets: others.filter((other) => touches(other.to, from) || touches(other.from, to)).length,
-			ends: endsOf(each, length),
-		};
-	});
+	const whole = { from: 0, to: length };
+	const placed =
+		curtains.length === 0
+			? hung({ ...whole, curtain: null, made: USUAL }, draw === "pair" ? "both" : draw)
+			: curtains.flatMap((made, curtain) => {
+					const stretch = stretchOf(made, length);
+					return stretch.to - stretch.from > MEETS
+						? hung({ ...stretch, curtain, made }, stacksOf(made, curtains.length, draw, length))
+						: [];
+				});
+	const inOrder = placed.toSorted((a, b) => a.from - b.from || a.to - b.to);
+	return inOrder.map((each) => ({
+		...each,
+		meets: inOrder.filter((other) => other !== each && (touches(other.to, each.from) || touches(other.from, each.to)))
+			.length,
+		ends: Number(touches(each.from, 0)) + Number(touches(each.to, length)),
+	}));
 }
 
-function asDrawn(draw: "pair" | "left" | "right", length: number, made: Hanging["made"], curtain: number | null) {
-	const whole = { curtain, made, from: 0, to: length, meets: 0, ends: 2 };
-	if (draw !== "pair") return [{ ...whole, side: draw }];
-	const half = { ...whole, meets: 1, ends: 1 };
-	return [{ ...half, side: "left", to: length / 2 } as const, { ...half, side: "right", from: length / 2 } as const];
+/** A curtain's stretch, as far as the track goes. */
+function stretchOf(made: Pick<Curtain, "from" | "to">, length: number): Stretch {
+	const from = Math.min(made.from ?? 0, length);
+	return { from, to: Math.max(from, Math.min(made.to ?? length, length)) };
+}
+
+/** Where a curtain is drawn back to: as it says, as the track is drawn where it is alone on it, else to the nearer end. */
+function stacksOf(
+	made: Pick<Curtain, "from" | "to" | "stacks">,
+	count: number,
+	draw: "pair" | "left" | "right",
+	length: number,
+): "left" | "right" | "both" {
+	if (made.stacks !== "auto") return made.stacks;
+	if (draw === "pair" && count === 1 && made.from === null && made.to === null) return "both";
+	const { from, to } = stretchOf(made, length);
+	const isWhole = from <= MEETS && to >= length - MEETS;
+	if (isWhole && draw !== "pair") return draw;
+	return from + to <= length + MEETS ? "left" : "right";
+}
+
+function hung(placed: Omit<Placed, "side">, stacks: "left" | "right" | "both"): Placed[] {
+	if (stacks !== "both") return [{ ...placed, side: stacks }];
+	const middle = (placed.from + placed.to) / 2;
+	return [
+		{ ...placed, side: "left", to: middle },
+		{ ...placed, side: "right", from: middle },
+	];
 }
 
 const touches = (a: number, b: number): boolean => Math.abs(a - b) <= MEETS;
-
-const endsOf = ({ from, to }: Stretch, length: number): number =>
-	Number(touches(from, 0)) + Number(touches(to, length));

@@ -45,6 +45,7 @@ export function setOutCurtains(
 			heading,
 			fullness,
 			cloth: made.cloth,
+			drop: made.drop,
 			finishedWidth,
 			flatWidth,
 			gliders,

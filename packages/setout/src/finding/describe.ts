@@ -1,6 +1,22 @@
-import { longText, shortText } from "../fitted/describe-fitted.ts";
+import { cordSentence } from "../cords/describe-cords.ts";
+import {
+	meetOnBendSentence,
+	offTrackSentence,
+	onBendSentence,
+	overhangsSentence,
+	overlapSentence,
+	overlapStraightSentence,
+	stacksMeetSentence,
+	touchesSentence,
+	unusualSentence,
+	unusualTitle,
+} from "../curtains/describe-curtains.ts";
+import { bendsApartText } from "../fitted/describe-bent.ts";
+import { cutFindingText } from "../fitted/describe-fitted.ts";
+import { zonesSentence } from "../fixings/describe-fixing.ts";
 import { formatAngle, formatLength } from "../job/length-text.ts";
 import type { LengthUnit } from "../job/schema.ts";
+import { liftSentence, massSentence, notCheckedSentence, overloadedSentence } from "../loads/describe-loads.ts";
 import { disagreementSentence, faultSentence, mayChangeSentence, taskSentence } from "../survey/describe-survey.ts";
 import type { MayChange } from "../survey/may-change.ts";
 import { severityOf } from "./codes.ts";
@@ -42,6 +58,7 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 	const corner = cornerName(where.corner ?? 0, walls);
 	const wall = wallName(where.wall ?? 0, walls);
 	const bend = bendName([where.corner ?? 0, Number(figures.last ?? where.corner ?? 0)], walls);
+	const along = where.corner === undefined ? `along the ${wall}` : `round ${bend}`;
 	switch (code) {
 		case "too-few-corners":
 			return ["No wall yet", `A bay needs at least two corners; this one has ${figures.count}.`];
@@ -161,12 +178,17 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 		case "cut-piece-too-long":
 			return [
 				"Piece cut too long",
-				`Piece ${where.piece} is cut to ${length("cut")}; it needs ${length("needed")} now. ${longText(Number(figures.cut) - Number(figures.needed), unit)}`,
+				`Piece ${where.piece} is cut to ${length("cut")}; it needs ${length("needed")} now. ${cutFindingText(figures, unit)}`,
 			];
 		case "cut-piece-too-short":
 			return [
 				"Piece cut too short",
-				`Piece ${where.piece} is cut to ${length("cut")}; it needs ${length("needed")} now. ${shortText(Number(figures.needed) - Number(figures.cut), { left: Number(figures.left), right: Number(figures.right) }, unit)}`,
+				`Piece ${where.piece} is cut to ${length("cut")}; it needs ${length("needed")} now. ${cutFindingText(figures, unit)}`,
+			];
+		case "cut-piece-bends-apart":
+			return [
+				"Piece bent for another plan",
+				`Piece ${where.piece} does not fit. ${bendsApartText({ first: String(figures.first), last: String(figures.last), by: Number(figures.by) }, unit)}`,
 			];
 		case "piece-not-in-plan":
 			return [
@@ -235,10 +257,31 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 				`The ${where.end} end of the track lies on the bow of the ${wall}, radius ${length("radius")}; the end hardware takes ${length("straight")} of straight track, which would stand ${fine("off")} off the curve there.`,
 			];
 		case "overlap-on-bend":
-			return [
-				"Curtains meet on a bend",
-				`The pair meets in the middle of the track, ${length("at")} from its finished left end, and needs ${length("straight")} of straight track there; the track bends to radius ${length("radius")} ${where.corner === undefined ? `along the ${wall}` : `round ${bend}`}.`,
-			];
+			return ["Curtains meet on a bend", overlapStraightSentence({ where, figures }, length, along)];
+		case "leading-edges-on-bend":
+			return ["Curtains meet on a bend", meetOnBendSentence({ where, figures }, length, along)];
+		case "stack-on-bend":
+			return ["Stack on a bend", onBendSentence({ where, figures }, length, along)];
+		case "stacks-meet":
+			return ["Stacks meet", stacksMeetSentence({ where, figures }, length)];
+		case "stack-overhangs":
+			return ["Stack longer than its track", overhangsSentence({ where, figures }, length)];
+		case "curtain-off-track":
+			return ["Curtain past the end of the track", offTrackSentence({ where, figures }, length)];
+		case "curtains-overlap":
+			return ["Curtains overlap", overlapSentence({ where, figures }, length)];
+		case "curtain-touches-behind":
+			return ["Curtain touches behind", touchesSentence({ where, figures }, length, wall, corner)];
+		case "unusual-figure":
+			return [unusualTitle(figures), unusualSentence({ where, figures }, length)];
+		case "bracket-overloaded":
+			return ["Too much on a bracket", overloadedSentence(figures, bracketOn(where, wall))];
+		case "load-not-checked":
+			return ["Loads not checked", notCheckedSentence(figures, bracketOn(where, wall))];
+		case "mass-not-known":
+			return ["Mass of curtains not known", massSentence(figures)];
+		case "bracket-lifts":
+			return ["Track lifts off a bracket", liftSentence(figures, bracketOn(where, wall))];
 		case "bow-to-be-bent":
 			return [
 				"Track bent along a bowed wall",
@@ -259,10 +302,15 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 				"Stock not proved the best",
 				`The search ended before it was sure; what is listed wastes ${length("waste")}.`,
 			];
-		case "kept-for-later":
-			return ["Not worked with yet", `Read and kept in the file, but without effect on this plan: ${figures.fields}.`];
+		case "cord-against-advice":
+			return ["Cord in reach of children", cordSentence(figures, length)];
+		case "holes-in-cable-zones":
+			return ["Cables may run where holes go", zonesSentence(figures)];
 	}
 }
+
+const bracketOn = ({ bracket }: Finding["where"], wall: string): string =>
+	`Bracket ${(bracket ?? 0) + 1} on the ${wall}`;
 
 /** A greatest figure must not be rounded up. */
 const wholeMillimetres = (figures: Finding["figures"], name: string, unit: LengthUnit): string =>

@@ -25,6 +25,7 @@ export interface Place {
 	readonly joint?: number;
 	readonly obstacle?: number;
 	readonly opening?: number;
+	readonly curtain?: number;
 	readonly piece?: string;
 	readonly station?: number;
 	readonly end?: "left" | "right";
@@ -54,6 +55,12 @@ export type RemedyAction =
 	| "end-at-corner"
 	| "follow-smoothest"
 	| "draw-to-one-side"
+	| "stack-to-side"
+	| "use-heading"
+	| "lengthen-track"
+	| "meet-at"
+	| "end-curtain-with-track"
+	| "remove-curtain"
 	| "follow-walls"
 	| "set-radius"
 	| "release-radius"
@@ -66,5 +73,7 @@ export type RemedyAction =
 	| "move-joint"
 	| "move-bracket"
 	| "release-bracket"
+	| "pin-brackets"
 	| "forget-cut"
+	| "raise-cord"
 	| "leave-out-reading";

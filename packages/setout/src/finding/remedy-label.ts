@@ -1,4 +1,6 @@
+import { curtainName, HEADING_NAMES } from "../curtains/describe-curtains.ts";
 import { formatLength } from "../job/length-text.ts";
+import type { Heading } from "../library/heading.ts";
 import type { Wording } from "./describe.ts";
 import type { Remedy } from "./finding.ts";
 import { cornerName, wallName } from "./names.ts";
@@ -32,6 +34,18 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return "Take the smoothest line";
 		case "draw-to-one-side":
 			return "Draw one curtain to the left";
+		case "stack-to-side":
+			return `Stack ${curtainName(figures.curtain)} to the ${figures.side}`;
+		case "use-heading":
+			return `Give ${curtainName(figures.curtain)} a ${HEADING_NAMES[figures.heading as Heading]} heading`;
+		case "lengthen-track":
+			return `Lengthen the track by ${length("by")} at its ${figures.end} end`;
+		case "meet-at":
+			return `Let them meet at ${length("at")} along the track`;
+		case "end-curtain-with-track":
+			return `End ${curtainName(figures.curtain)} with the track`;
+		case "remove-curtain":
+			return `Remove ${curtainName(figures.curtain)}`;
 		case "follow-walls":
 			return "Follow the walls";
 		case "set-radius":
@@ -58,6 +72,15 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return `Move to ${length("at")} along the ${wall}`;
 		case "release-bracket":
 			return "Release this bracket";
+		case "pin-brackets": {
+			const { count, lastWall } = figures;
+			if (count === 1) return `Pin a bracket at ${length("at")} along the ${wall}`;
+			const [at, to] = count === 2 ? ["at", "and"] : ["from", "to"];
+			const first = `${length("at")}${lastWall === figures.wall ? "" : ` along the ${wall}`}`;
+			return `Pin ${count} brackets, ${at} ${first} ${to} ${length("last")} along the ${wallName(Number(lastWall), walls)}`;
+		}
+		case "raise-cord":
+			return "Hang the cord as high as advised";
 		case "forget-cut":
 			return `Forget what was cut as piece ${figures.piece}`;
 		case "leave-out-reading":

@@ -186,6 +186,20 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 	// The track is some 5 m long: one is longer than needed, one far too short.
 	"cut-piece-too-long": { bay: { fitted: { cut: [{ piece: "A", length: 5600 }] } } },
 	"cut-piece-too-short": { bay: { fitted: { cut: [{ piece: "A", length: 4848 }] } } },
+	// Bent with an inch more between the bends than the 2286.9 from middle to middle that are needed.
+	"cut-piece-bends-apart": {
+		bay: {
+			fitted: {
+				cut: [{ piece: "A", length: 4874 }],
+				done: [
+					"bend-1",
+					"bend-1 radius 310 sweep 486.9 middle 1293.5 of A",
+					"bend-2",
+					"bend-2 radius 310 sweep 486.9 middle 3605.8 of A",
+				],
+			},
+		},
+	},
 	"piece-not-in-plan": { bay: { fitted: { cut: [{ piece: "Q", length: 1270 }] } } },
 	"bracket-off-projection": {
 		bay: {
@@ -291,6 +305,120 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 			],
 		},
 	},
+	"bracket-overloaded": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2900, 0],
+			],
+			track: { system: "own", draw: "left" },
+			curtains: [{ cloth: "heavy-interlined", fullness: 2.5, drop: 2000 }],
+		},
+		system: { ...OWN, bracket: { maxSpacing: 400, maxLoad: 7 } },
+	},
+	"load-not-checked": {
+		bay: { track: { system: "own" }, curtains: [{ cloth: "medium-cotton", drop: 2000 }] },
+		system: OWN,
+	},
+	"mass-not-known": {
+		bay: {
+			curtains: [
+				{ to: 2400, cloth: "medium-cotton", drop: 2000 },
+				{ from: 2400, drop: 2000 },
+			],
+		},
+	},
+	// A heavy curtain drawn back past the last bracket but one.
+	"bracket-lifts": { bay: { track: { draw: "left" }, curtains: [{ cloth: "heavy-interlined", drop: 2400 }] } },
+	"leading-edges-on-bend": {
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 1500],
+				[1500, 1500],
+			],
+			track: { system: "own" },
+			curtains: [{ to: 1435 }, { from: 1435 }],
+		},
+		system: OWN,
+	},
+	"stack-on-bend": {
+		// Some 2600 of track takes 6500 of cloth, packed at 80 mm a metre to 520, on a left wall of 254.
+		bay: {
+			corners: [
+				[0, 0],
+				[0, 254],
+				[2540, 254],
+			],
+			track: { system: "own", draw: "left" },
+			curtains: [{ fullness: 2.5 }],
+		},
+		system: OWN,
+	},
+	// 1 m of track takes 2.2 m of cloth with its overlaps, packed at 480 mm a metre to 1056; in one, without an overlap, to 960.
+	"stacks-meet": {
+		bay: {
+			corners: [
+				[0, 0],
+				[1000, 0],
+			],
+			track: { system: "own" },
+			curtains: [{ heading: "goblet" }],
+		},
+		system: { ...OWN, packing: { goblet: 480 } },
+	},
+	"stack-overhangs": {
+		bay: {
+			corners: [
+				[0, 0],
+				[1000, 0],
+			],
+			track: { system: "own", draw: "left" },
+			curtains: [{ heading: "goblet" }],
+			makeUp: { overlap: 0 },
+		},
+		system: { ...OWN, packing: { goblet: 508 } },
+	},
+	"curtain-off-track": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2500, 0],
+			],
+			curtains: [{ to: 2540 }],
+		},
+	},
+	"curtains-overlap": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2500, 0],
+			],
+			curtains: [{ to: 1327 }, { from: 1200 }],
+		},
+	},
+	"curtain-touches-behind": {
+		// Gliders 80 apart at 2.5 times: folds of 80 · √(2.5² − 1) = 183.3, a quarter of it behind the track, which is 40 off the wall.
+		bay: {
+			corners: [
+				[0, 0],
+				[2500, 0],
+			],
+			track: { system: "own" },
+			curtains: [{ fullness: 2.5 }],
+		},
+		system: OWN,
+	},
+	"unusual-figure": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2500, 0],
+			],
+			track: { projection: 100 },
+			curtains: [{ drop: 10_000 }],
+		},
+	},
 	"bow-to-be-bent": { bay: { walls: [{}, { rise: 150 }, {}] } },
 	"no-smoother-track": { bay: { walls: [{ rise: 50 }, { rise: 50 }, { rise: 50 }], track: { follow: "smoothest" } } },
 	"smoothest-is-worse": {
@@ -313,7 +441,15 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 		system: { ...OWN, joint: { clearOfBend: 0 }, stock: [{ length: 1777 }, { length: 2311 }, { length: 3001 }] },
 		stockNodes: 1,
 	},
-	"kept-for-later": { bay: { ceiling: 2400, ceilingSurface: "concrete" } },
+	// The front wall is 2500 long with its ceiling 100 over the track; the left wall's socket stands under a hole.
+	"cord-against-advice": { bay: { track: { height: 2200, cordLowest: 900 } } },
+	"holes-in-cable-zones": {
+		bay: {
+			ceiling: 2400,
+			track: { height: 2300 },
+			obstacles: [{ kind: "socket", wall: 0, from: 0, to: 1500, bottom: 450, top: 536 }],
+		},
+	},
 };
 
 /** A sample as a job file. */

@@ -41,6 +41,7 @@ const openingSchema = record(
 		to: mm().describe("mm along the face from the wall's left corner."),
 		sill: mmOrNull(NOT_NEGATIVE).describe("Above the floor, mm; null = not given."),
 		head: mmOrNull(NOT_NEGATIVE).describe("Above the floor, mm; null = not given."),
+		sillDepth: mm(NOT_NEGATIVE).default(0).describe("How far its sill board stands off the wall face, mm; 0 = none."),
 	},
 	"an opening",
 );

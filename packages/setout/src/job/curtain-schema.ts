@@ -7,11 +7,16 @@ export const curtainSchema = record(
 	{
 		from: mmOrNull(NOT_NEGATIVE).describe("Station, mm; null = the left end of the track."),
 		to: mmOrNull(NOT_NEGATIVE).describe("Station, mm; null = the right end of the track."),
+		stacks: oneOf(["auto", "left", "right", "both"])
+			.default("auto")
+			.describe(
+				"Where it is drawn back to; both = it parts in the middle; auto = as the track's draw says, else to the nearer end of the track.",
+			),
 		cloth: z
 			.string({ error: "the id of a cloth, or null" })
 			.nullable()
 			.default(null)
-			.describe("Id of a cloth of the job."),
+			.describe("Id of a cloth of the job or a built-in one."),
 		heading: headingSchema.default("pencil"),
 		fullness: amount("", OVER_ZERO).default(2).describe("Flat cloth for each length of track; 2 = twice the track."),
 		drop: mmOrNull(OVER_ZERO).describe("Finished drop, mm; null = not given."),

@@ -13,6 +13,9 @@ export interface LengthStyle {
 /** Parts of an inch that lengths are shown in: what a tape is marked in. */
 const INCH_PARTS = 16;
 
+/** What the last figure of a length shown to the mm, or to the sixteenth, stands for, mm. */
+export const shownStep = (unit: LengthUnit): number => (unit === "in" ? INCH / INCH_PARTS : 1);
+
 /** A length in mm as shown: `2400`, `240.0`, `94 1/2"`. What it gives, `parseLength` reads back. */
 export const formatLength = (mm: number, unit: LengthUnit, style: LengthStyle = {}): string => {
 	if (unit === "in") return inchText(mm, style.feet === true);

@@ -1,4 +1,5 @@
 import { builtInSystems } from "../library/built-in.ts";
+import { builtInCloths } from "../library/built-in-cloths.ts";
 import { foundText, type Problem } from "./problem.ts";
 
 /**
@@ -12,13 +13,14 @@ export const referenceProblems = (file: unknown): Problem[] => {
 	const cloths = records(job, "cloths");
 	const bays = records(job, "bays");
 	const systemIds = [...new Set([...strings(systems, "id"), ...builtInSystems.map(({ id }) => id)])];
+	const clothIds = [...new Set([...strings(cloths, "id"), ...builtInCloths.map(({ id }) => id)])];
 	return [
 		...repeated(systems, "id", "system"),
 		...systems.flatMap((system) => projectionProblems(child(system, "projection"))),
 		...repeated(cloths, "id", "cloth"),
 		...repeated(records(job, "prices"), "item", "price"),
 		...repeated(bays, "id", "bay"),
-		...bays.flatMap((bay) => bayProblems(bay, systemIds, strings(cloths, "id"))),
+		...bays.flatMap((bay) => bayProblems(bay, systemIds, clothIds)),
 	];
 };
 

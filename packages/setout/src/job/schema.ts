@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { clothSchema } from "../library/cloth.ts";
 import { priceSchema } from "../library/price.ts";
+import { spareSchema } from "../library/spare.ts";
 import { trackSystemSchema } from "../library/system.ts";
 import { baySchema } from "./bay-schema.ts";
 import { type DeepReadonly, list, listOrNone, oneOf, record, text } from "./fields.ts";
@@ -34,6 +35,7 @@ export const jobSchema = record(
 		),
 		cloths: listOrNone(clothSchema, "cloths"),
 		prices: listOrNone(priceSchema, "prices"),
+		spare: spareSchema.prefault({}),
 		bays: list(baySchema, "bays"),
 	},
 	"a job: an object",

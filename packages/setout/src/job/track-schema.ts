@@ -56,6 +56,14 @@ export const trackSchema = record(
 		draw: oneOf(["pair", "left", "right", "none"])
 			.default("pair")
 			.describe("pair from the middle; left = one curtain that stacks left; right; none."),
+		cordSide: oneOf(["auto", "left", "right"])
+			.default("auto")
+			.describe(
+				"End at which the cord of a corded track hangs; auto = where its curtain stacks, of a pair on the right.",
+			),
+		cordLowest: mmOrNull(NOT_NEGATIVE).describe(
+			"Lowest point of the cord's loop above the floor, mm; null = as low as the region's advice lets it be.",
+		),
 	},
 	"a track",
 );

@@ -14,6 +14,8 @@ import {
 } from "../job/fields.ts";
 import { packingSchema } from "./heading.ts";
 
+const SCREWS = "a whole number, 0 or more and 12 or less";
+
 /**
  * A track system: everything its leaflet says that a set-out needs. Lengths mm, radii on the centre line, masses kg.
  * Every figure is editable, because the leaflet in the fitter's hand decides. The defaults are cautious where a
@@ -72,6 +74,16 @@ export const trackSystemSchema = record(
 					.default(150)
 					.describe("From a joint's bracket to its companion on each side, mm."),
 				width: mm(FROM_ONE).default(30).describe("Along the track, mm."),
+				base: z
+					.boolean({ error: "true or false" })
+					.default(false)
+					.describe("A base is screwed on first and the bracket goes on it."),
+				screws: z
+					.int({ error: SCREWS })
+					.min(0, { error: SCREWS })
+					.max(12, { error: SCREWS })
+					.default(2)
+					.describe("Screws that one bracket, or its base, is fixed with."),
 				maxLoad: amountOrNull("kg", OVER_ZERO).describe(
 					"Greatest load on one bracket, kg; null = the leaflet states none.",
 				),

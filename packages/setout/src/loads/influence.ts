@@ -21,38 +21,46 @@ export function influenceLines(supports: readonly number[]): InfluenceLines {
 	const area = new Float64Array(count * count);
 	for (let j = 1; j < count; j++) {
 		const h = at(supports, j) - at(supports, j - 1);
+		const sag = (h * h * h) / 24;
 		for (let i = 0; i < count; i++) {
 			const bent = (curvature[(j - 1) * count + i] as number) + (curvature[j * count + i] as number);
 			const straight = i === j || i === j - 1 ? h / 2 : 0;
-			area[j * count + i] = (area[(j - 1) * count + i] as number) + straight - (h ** 3 * bent) / 24;
+			area[j * count + i] = (area[(j - 1) * count + i] as number) + straight - sag * bent;
 		}
 	}
 	return { supports, curvature, area };
 }
 
 /** Under this (mm) a stretch is taken as so long, so that a load at one point has a length to be spread over. */
-const LEAST_STRETCH = 0.01;
+export const LEAST_STRETCH = 0.01;
 
-/** The part of a load, spread evenly from one station to another, that each support takes; all of it where there is but one. */
+/** Adds the part of a load, spread evenly from one station to another, that each support takes (all of it where there is but one) to the places of `reactions` from `first` on. */
 export function addShares(
 	lines: InfluenceLines,
 	{ from, to }: { readonly from: number; readonly to: number },
 	load: number,
 	reactions: Float64Array,
+	first = 0,
 ): void {
 	const widened = Math.max(0, LEAST_STRETCH - (to - from)) / 2;
 	const start = from - widened;
 	const end = to + widened;
-	addArea(lines, end, load / (end - start), reactions);
-	addArea(lines, start, -load / (end - start), reactions);
+	addArea(lines, end, load / (end - start), reactions, first);
+	addArea(lines, start, -load / (end - start), reactions, first);
 }
 
-/** Adds the integral of every line, from the first support to `x`, times `factor`. */
-function addArea({ supports, curvature, area }: InfluenceLines, x: number, factor: number, sum: Float64Array): void {
+/** Adds the integral of every line, from the first support to `x`, times `factor`, to the places of `sum` from `first` on. */
+export function addArea(
+	{ supports, curvature, area }: InfluenceLines,
+	x: number,
+	factor: number,
+	sum: Float64Array,
+	first = 0,
+): void {
 	const count = supports.length;
 	if (count === 0) return;
 	if (count === 1) {
-		sum[0] = (sum[0] as number) + factor * (x - at(supports, 0));
+		sum[first] = (sum[first] as number) + factor * (x - at(supports, 0));
 		return;
 	}
 	const outside = x < at(supports, 0) ? -1 : x > at(supports, count - 1) ? 1 : 0;
@@ -68,26 +76,32 @@ function addArea({ supports, curvature, area }: InfluenceLines, x: number, facto
 	let bentLeft: number;
 	let bentRight: number;
 	if (outside === 0) {
-		left = h * (far - far ** 2 / 2);
-		right = (h * far ** 2) / 2;
-		bentLeft = (h ** 3 * ((1 - near ** 4) / 4 - (1 - near ** 2) / 2)) / 6;
-		bentRight = (h ** 3 * (far ** 4 / 4 - far ** 2 / 2)) / 6;
+		const cube = h * h * h;
+		const near2 = near * near;
+		const far2 = far * far;
+		left = h * (far - far2 / 2);
+		right = (h * far2) / 2;
+		bentLeft = (cube * ((1 - near2 * near2) / 4 - (1 - near2) / 2)) / 6;
+		bentRight = (cube * ((far2 * far2) / 4 - far2 / 2)) / 6;
 	} else {
-		const swung = u ** 2 / 2;
+		const swung = (u * u) / 2;
 		left = (outside < 0 ? u : 0) - swung / h;
 		right = (outside < 0 ? 0 : u) + swung / h;
 		bentLeft = (swung * h * (outside < 0 ? -2 : 1)) / 6;
 		bentRight = (swung * h * (outside < 0 ? -1 : 2)) / 6;
 	}
+	const areas = base * count;
+	const lefts = span * count;
+	const rights = lefts + count;
 	for (let i = 0; i < count; i++)
-		sum[i] =
-			(sum[i] as number) +
+		sum[first + i] =
+			(sum[first + i] as number) +
 			factor *
-				((area[base * count + i] as number) +
-					bentLeft * (curvature[span * count + i] as number) +
-					bentRight * (curvature[(span + 1) * count + i] as number));
-	sum[span] = (sum[span] as number) + factor * left;
-	sum[span + 1] = (sum[span + 1] as number) + factor * right;
+				((area[areas + i] as number) +
+					bentLeft * (curvature[lefts + i] as number) +
+					bentRight * (curvature[rights + i] as number));
+	sum[first + span] = (sum[first + span] as number) + factor * left;
+	sum[first + span + 1] = (sum[first + span + 1] as number) + factor * right;
 }
 
 /** The three-moment equations for all lines at once: one tridiagonal matrix, a right-hand side for each support. */

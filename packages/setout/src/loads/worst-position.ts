@@ -1,4 +1,4 @@
-import { addShares, type InfluenceLines } from "./influence.ts";
+import { addArea, addShares, type InfluenceLines, LEAST_STRETCH } from "./influence.ts";
 
 /** A curtain as it loads the track. Stations, mm; mass kg, null = not known. */
 export interface HungCurtain {
@@ -26,46 +26,65 @@ const TRIED_PER_SPAN = 6;
 export function extremesOf(curtain: HungCurtain, mass: number, lines: InfluenceLines): Extremes {
 	const count = lines.supports.length;
 	const shares = sharesTried(curtain, lines.supports);
-	const tried = shares.map((share) => reactionsAt(curtain, mass, share, lines));
+	const loads = loadsTried(curtain, mass, shares, lines);
 	const most = new Float64Array(count);
 	const least = new Float64Array(count);
 	for (let i = 0; i < count; i++) {
-		most[i] = highest(shares, tried, i, 1);
-		least[i] = -highest(shares, tried, i, -1);
+		let highest = 0;
+		let lowest = 0;
+		for (let k = 1; k < shares.length; k++) {
+			const load = loads[k * count + i] as number;
+			if (load > (loads[highest * count + i] as number)) highest = k;
+			if (load < (loads[lowest * count + i] as number)) lowest = k;
+		}
+		most[i] = topNear(shares, loads, count, i, highest);
+		least[i] = topNear(shares, loads, count, i, lowest);
 	}
 	return { most, least };
 }
 
-/** The highest of a curve (`sign` −1: its lowest, with its sign changed): the top of the parabola through the best place tried and its neighbours. */
-function highest(shares: readonly number[], tried: readonly Float64Array[], i: number, sign: 1 | -1): number {
-	let best = 0;
-	for (let k = 1; k < tried.length; k++) if (sign * loadAt(tried, k, i) > sign * loadAt(tried, best, i)) best = k;
-	const top = sign * loadAt(tried, best, i);
-	if (best === 0 || best === tried.length - 1) return top;
+/** The top (or the bottom) of the parabola through the highest (lowest) load tried on a support and those beside it. */
+function topNear(shares: readonly number[], loads: Float64Array, count: number, i: number, best: number): number {
+	const top = loads[best * count + i] as number;
+	if (best === 0 || best === shares.length - 1) return top;
 	const before = (shares[best] as number) - (shares[best - 1] as number);
 	const after = (shares[best + 1] as number) - (shares[best] as number);
-	const left = (top - sign * loadAt(tried, best - 1, i)) / before;
-	const right = (sign * loadAt(tried, best + 1, i) - top) / after;
+	const left = (top - (loads[(best - 1) * count + i] as number)) / before;
+	const right = ((loads[(best + 1) * count + i] as number) - top) / after;
 	const bend = (right - left) / (before + after);
 	if (bend === 0) return top;
 	const slope = (left * after + right * before) / (before + after);
 	return top - slope ** 2 / (4 * bend);
 }
 
-const loadAt = (tried: readonly Float64Array[], k: number, i: number): number =>
-	(tried[k] as Float64Array)[i] as number;
-
-/** The reactions with the curtain left a share of the way from drawn to drawn back. */
-function reactionsAt(
+/** The load on support i with the curtain left at the share k of its way, in [k · count + i]. */
+function loadsTried(
 	{ from, to, stack }: HungCurtain,
 	mass: number,
-	share: number,
+	shares: readonly number[],
 	lines: InfluenceLines,
 ): Float64Array {
-	const reactions = new Float64Array(lines.supports.length);
-	const present = { from: from + share * (stack.from - from), to: to + share * (stack.to - to) };
-	addShares(lines, present, mass, reactions);
-	return reactions;
+	const count = lines.supports.length;
+	const loads = new Float64Array(count * shares.length);
+	const restsLeft = stack.from === from;
+	const rests = restsLeft || stack.to === to;
+	// The end that stays where it is, as one of a curtain drawn back to its side does, is reckoned once.
+	const beside = new Float64Array(count);
+	if (rests) addArea(lines, restsLeft ? from : to, restsLeft ? -1 : 1, beside);
+	for (let k = 0; k < shares.length; k++) {
+		const share = shares[k] as number;
+		const start = from + share * (stack.from - from);
+		const end = to + share * (stack.to - to);
+		const row = k * count;
+		if (!rests || end - start < LEAST_STRETCH) {
+			addShares(lines, { from: start, to: end }, mass, loads, row);
+			continue;
+		}
+		const load = mass / (end - start);
+		for (let i = 0; i < count; i++) loads[row + i] = load * (beside[i] as number);
+		addArea(lines, restsLeft ? end : start, restsLeft ? load : -load, loads, row);
+	}
+	return loads;
 }
 
 /** Where the leading edge passes a support, and evenly between. */

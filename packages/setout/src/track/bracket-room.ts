@@ -11,7 +11,7 @@ const DRILL_REACH = 50;
 const EDGE_DISTANCE = 75;
 
 /** How far above and below the track a bracket's plate may come, mm. */
-const PLATE_REACH = 50;
+export const PLATE_REACH = 50;
 
 /** The stations at which the middle of a bracket may be, sorted and apart. */
 export function bracketRoom(bay: Bay, system: TrackSystem, track: FittedTrack, height: number | null): Interval[] {

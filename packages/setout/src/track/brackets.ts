@@ -195,11 +195,15 @@ function outOfReach(
 	});
 }
 
+/** How sure a place is comes from the survey, once the plan stands. */
+const NOT_TAPED = [null, null] as const;
+
 const wallAt = (track: FittedTrack, station: number) => ({ wall: tapedFrom(track, station).wall });
 
 function taped(track: FittedTrack, { station, role }: Placed): Bracket {
 	const { wall, at, projection } = tapedFrom(track, station);
 	const { faceLength } = track.chain.walls[wall] as WallFace;
 	const { at: place } = pointAt(track.path, station) as { at: Point };
-	return { station, at: place, wall, fromLeftCorner: at, fromRightCorner: faceLength - at, projection, role };
+	const readings = { fromLeftCorner: at, fromRightCorner: faceLength - at, sd: NOT_TAPED };
+	return { station, at: place, wall, ...readings, projection, role };
 }

@@ -21,9 +21,37 @@ export function cornersOf(track: FittedTrack): CornerSetOut[] {
 	return track.bends.elbows.flatMap((elbow, bend) => cornersOfBend(track, elbow, bend));
 }
 
+/** From a corner along the left and the right wall face to where the bend starts, mm; null towards a wall that the bend leaves out. */
+export interface SetBacks {
+	readonly corner: number;
+	readonly setBack: CornerSetOut["setBack"];
+}
+
+/** The set-backs alone, of the same corners in the same order: far less work. */
+export function setBacksOf(track: FittedTrack): SetBacks[] {
+	return track.bends.elbows.flatMap((elbow, bend) => setBacksOfBend(track, elbow, bend));
+}
+
+function setBacksOfBend(track: FittedTrack, elbow: Elbow, bend: number): SetBacks[] {
+	if (goesStraightPast(elbow)) return [];
+	const { segments } = track.path;
+	const first = segments[track.bendOf[bend] as number] as Bend | undefined;
+	const last = segments[track.bendEndOf[bend] as number] as Bend | undefined;
+	if (first === undefined || last === undefined) return [{ corner: elbow.first, setBack: [0, 0] }];
+	const corners = elbow.reverse === null ? first.corners : [elbow.first, elbow.first + 1];
+	return corners.map((corner, i) => ({
+		corner,
+		setBack: [
+			i === 0 ? leftSetBack(track, elbow, first) : null,
+			i === corners.length - 1 ? rightSetBack(track, elbow, last) : null,
+		],
+	}));
+}
+
 function cornersOfBend(track: FittedTrack, elbow: Elbow, bend: number): CornerSetOut[] {
 	const { chain, bends, path } = track;
 	if (goesStraightPast(elbow)) return [];
+	const backs = setBacksOfBend(track, elbow, bend).map(({ setBack }) => setBack);
 	const chosen = bends.set.has(bend);
 	const sprung = bends.sprung.has(bend);
 	const angle = (corner: number) => radians(Math.PI - (chain.turns[corner] as number));
@@ -38,7 +66,8 @@ function cornersOfBend(track: FittedTrack, elbow: Elbow, bend: number): CornerSe
 				kind: "reverse",
 				interiorAngle: angle(corner),
 				radius: half.radius,
-				setBack: i === 0 ? [leftSetBack(track, elbow, half), null] : [null, rightSetBack(track, elbow, half)],
+				setBack: backs[i] as SetBacks["setBack"],
+				sd: NOT_TAPED,
 				sweep: half.length,
 				cornerGap: gapAt(track, half, corner),
 				sprung: false,
@@ -60,7 +89,7 @@ function cornersOfBend(track: FittedTrack, elbow: Elbow, bend: number): CornerSe
 		const corner = elbow.first;
 		const cornerGap = track.projections[corner - 1] as number;
 		const none = { corner, corners: [corner], kind: "bend" as const, interiorAngle: angle(corner), radius: 0 };
-		return [{ ...none, setBack: [0, 0], sweep: 0, cornerGap, ...limits }];
+		return [{ ...none, setBack: [0, 0], sd: NOT_TAPED, sweep: 0, cornerGap, ...limits }];
 	}
 	const corners = segment.corners;
 	return corners.map((corner, i) => ({
@@ -69,15 +98,16 @@ function cornersOfBend(track: FittedTrack, elbow: Elbow, bend: number): CornerSe
 		kind: corners.length > 1 ? "bridge" : "bend",
 		interiorAngle: angle(corner),
 		radius,
-		setBack: [
-			i === 0 ? leftSetBack(track, elbow, segment) : null,
-			i === corners.length - 1 ? rightSetBack(track, elbow, segment) : null,
-		],
+		setBack: backs[i] as SetBacks["setBack"],
+		sd: NOT_TAPED,
 		sweep: segment.length,
 		cornerGap: corners.length === 1 ? closedGap(track, elbow, segment) : nearestGap(track, bend, corner),
 		...limits,
 	}));
 }
+
+/** How sure a set-back is comes from the survey, once the plan stands. */
+const NOT_TAPED = [null, null] as const;
 
 const widest = ({ bends }: FittedTrack, bend: number): number =>
 	Math.min(greatestRadius(bends, bends.least, bend), bends.ceiling[bend] as number);

@@ -1,47 +1,48 @@
-import type { Bend, Bow, FittedTrack } from "@baywright/geometry";
+import type { FittedTrack } from "@baywright/geometry";
+import type { CurtainSetOut } from "../bay-plan.ts";
+import { bentPlace, bentWithin } from "../curtains/bent-stretch.ts";
+import { MEETS } from "../curtains/hangings.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 
-/** Slack (mm) when a stretch of straight is compared with what is needed. */
-const SLACK = 1e-6;
-
-/** Does a pair that meets in the middle of the track find there the straight that its overlap needs? */
+/**
+ * Do curtains that meet as they are drawn find there the straight that their overlap needs? Where the system asks for none, do the leading
+ * edges of curtains that the job gives meet on a bend?
+ */
 export function overlapOnBend(
-	{ track: { draw }, makeUp }: Bay,
+	{ makeUp }: Bay,
 	{ overlapStraight }: TrackSystem,
 	{ path }: FittedTrack,
+	curtains: readonly CurtainSetOut[],
 ): Finding[] {
-	if (draw !== "pair" || makeUp.overlap === 0 || overlapStraight === 0) return [];
-	const middle = path.length / 2;
-	const half = overlapStraight / 2;
-	const inWay = path.segments
-		.filter((segment): segment is Bend | Bow => segment.kind === "bow" || (segment.kind === "bend" && !segment.sprung))
-		.filter(({ start, length }) => start < middle + half - SLACK && start + length > middle - half + SLACK);
-	// Of several the one nearest to the middle is told.
-	const [nearest] = inWay.toSorted((a, b) => awayFrom(middle, a) - awayFrom(middle, b));
-	if (nearest === undefined) return [];
-	const corners = nearest.kind === "bend" ? nearest.corners : [];
-	return [
-		{
-			code: "overlap-on-bend",
-			where: {
-				station: middle,
-				...(nearest.kind === "bow" ? { wall: nearest.wall } : { corner: corners[0] as number }),
+	const straight = makeUp.overlap === 0 ? 0 : overlapStraight;
+	return curtains.flatMap((left, i): Finding[] => {
+		const right = curtains[i + 1];
+		if (right === undefined || left.side !== "left" || right.side !== "right") return [];
+		if (Math.abs(right.from - left.to) > MEETS || (straight === 0 && left.curtain === null)) return [];
+		const at = (left.to + right.from) / 2;
+		const half = Math.max(straight, MEETS) / 2;
+		const under = straight === 0 ? undefined : Number.POSITIVE_INFINITY;
+		const [nearest] = bentWithin(path, { from: at - half, to: at + half }, at, under);
+		if (nearest === undefined) return [];
+		const { where, figures } = bentPlace(nearest);
+		const isGiven = left.curtain !== null && right.curtain !== null;
+		return [
+			{
+				code: straight === 0 ? "leading-edges-on-bend" : "overlap-on-bend",
+				where: { station: at, ...where, ...(isGiven ? { curtain: left.curtain } : {}) },
+				figures: {
+					at,
+					...(straight === 0 ? {} : { straight }),
+					...figures,
+					...(isGiven ? { other: right.curtain } : {}),
+				},
+				remedies: isGiven ? [] : [drawToOneSide],
 			},
-			figures: {
-				at: middle,
-				straight: overlapStraight,
-				radius: nearest.radius,
-				...(corners.length > 1 ? { last: corners.at(-1) as number } : {}),
-			},
-			remedies: [drawToOneSide],
-		},
-	];
+		];
+	});
 }
-
-const awayFrom = (station: number, { start, length }: Bend | Bow): number =>
-	Math.max(start - station, station - start - length, 0);
 
 const drawToOneSide: Remedy = {
 	action: "draw-to-one-side",

@@ -1,5 +1,13 @@
+import {
+	behindRemedies,
+	meetingRemedies,
+	offTrackRemedies,
+	overlapRemedies,
+	stackRemedies,
+} from "../curtains/curtain-remedies.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import { endsForShortPiece } from "../fitted/fitted-findings.ts";
+import { extraBrackets } from "../loads/extra-brackets.ts";
 import { obstacleRemedies } from "./obstacle-remedies.ts";
 import {
 	forBow,
@@ -148,8 +156,26 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			return otherSystems(refused, finding);
 		case "piece-too-short":
 			return [...eitherEndMoved(finding, refused), ...otherSystems(refused, finding)];
+		case "stack-on-bend":
+		case "stacks-meet":
+		case "stack-overhangs":
+			return stackRemedies(finding, refused);
+		case "overlap-on-bend":
+		case "leading-edges-on-bend":
+			return meetingRemedies(finding, refused);
+		case "curtain-off-track":
+			return offTrackRemedies(finding, refused);
+		case "curtains-overlap":
+			return overlapRemedies(finding, refused);
+		case "curtain-touches-behind":
+			return behindRemedies(finding, refused);
 		case "brackets-on-tight-bow":
 			return [...cures(...wideEnoughToCarry(finding, refused)), ...otherSystems(refused, finding)];
+		case "bracket-overloaded":
+			return firstThatCure(
+				() => extraBrackets(finding, refused),
+				() => systemsThatCarry(finding, refused),
+			);
 		case "cut-piece-too-short":
 			return cures(
 				...endsForShortPiece(
@@ -207,6 +233,12 @@ const lineOrSystem = (finding: Finding, refused: Refused, needed?: Needed): Reme
 	...smoothest(finding, refused),
 	...otherSystems(refused, finding, needed),
 ];
+
+/** Other systems that state what their brackets carry, and carry this. */
+function systemsThatCarry(finding: Finding, refused: Refused): Remedy[] {
+	const others = refused.others.filter(({ bracket }) => bracket.maxLoad !== null);
+	return otherSystems({ ...refused, others }, finding);
+}
 
 /** Projections that differ either side of a corner shift the bend along a wall: all alike, or another beside the wall that is too short. */
 function moreAlike(finding: Finding, refused: Refused): Remedy[] {

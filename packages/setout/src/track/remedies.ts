@@ -1,4 +1,5 @@
 import type { Remedy } from "../finding/finding.ts";
+import type { WallPlace } from "../job/track-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 
 /** The changes that remedies make, each as one edit or a few. Lengths whole mm unless they are the user's own. */
@@ -113,6 +114,18 @@ export const onSystemAt = (system: TrackSystem, projection: number): Remedy => (
 	...onSystem(system, projection),
 	figures: { system: system.name, projection },
 });
+
+/** Brackets pinned left to right, and those beside them that are to stay where they are. */
+export const pinBrackets = (places: readonly WallPlace[], kept: readonly WallPlace[]): Remedy => {
+	const first = places[0] as WallPlace;
+	const last = places.at(-1) as WallPlace;
+	const several = places.length > 1 ? { last: last.at, lastWall: last.wall } : {};
+	return {
+		action: "pin-brackets",
+		figures: { count: places.length, wall: first.wall, at: first.at, ...several },
+		change: [...places, ...kept].map((value) => ({ op: "add", path: "/track/brackets/-", value })),
+	};
+};
 
 /** One reading left out, or two; spans between brackets are counted on after the bay's readings. Names as in sentences. */
 export const leaveOutReadings = (

@@ -1,4 +1,5 @@
 import type { WallChain } from "@baywright/geometry";
+import type { BayPlan } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
@@ -25,7 +26,8 @@ export interface Refused {
 	readonly chain: WallChain | null;
 	readonly system: TrackSystem;
 	readonly others: readonly TrackSystem[];
-	/** All that its plan tells. */
+	/** Its plan, and all that it tells. */
+	readonly plan: BayPlan;
 	readonly findings: readonly Finding[];
 	readonly trial: Trial;
 }

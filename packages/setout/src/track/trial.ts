@@ -11,6 +11,8 @@ export interface Trial {
 	readonly clears: (change: readonly Operation[]) => boolean;
 	/** How many warnings the plan of the bay so changed has. */
 	readonly warnings: (change: readonly Operation[]) => number;
+	/** Takes work off what is left, in walls planned, for a search that reckons before it tries; false where none is left. */
+	readonly spend: (walls: number) => boolean;
 }
 
 /**
@@ -56,6 +58,10 @@ export function trialOn(
 		},
 		clears: (change) => after(change)?.some(isRefusal) === false,
 		warnings: (change) => after(change)?.filter(isWarning).length ?? 0,
+		spend: (walls) => {
+			left -= walls;
+			return left > 0;
+		},
 	};
 }
 
@@ -73,18 +79,26 @@ export const isRefusal = ({ code }: Finding): boolean => severityOf(code) === "r
 export const isWarning = ({ code }: Finding): boolean => severityOf(code) === "warning";
 
 /** The same trouble at the same place has the same name, whatever its figures; pieces are all one, for they are lettered afresh. */
-function nameOf({ code, where: { wall, corner, end, obstacle } }: Finding): string {
+function nameOf({ code, where: { wall, corner, end, obstacle, curtain, opening, field } }: Finding): string {
+	// A curtain's trouble is the same on another bend or at another wall.
+	if (curtain !== undefined) return `${code} ${end} ${obstacle} ${opening} ${field} of ${curtain}`;
 	return `${code} ${wall} ${corner} ${end} ${obstacle}`;
 }
 
-/** The bay with edits made to a copy of what remedies change: its track, its walls and what was taped. Null where one cannot be made. */
+/** The bay with edits made to a copy of what remedies change: its track, walls and curtains, and what was taped. Null where one cannot be made. */
 function changedBay(bay: Bay, change: readonly Operation[]): Bay | null {
-	const { track, walls, readings, fitted } = bay;
+	const { track, walls, curtains, readings, fitted } = bay;
 	const touches = (part: string) => change.some(({ path }) => path.startsWith(part));
 	const copy = {
 		...bay,
-		track: { ...track, bends: track.bends.map((bend) => ({ ...bend })) },
+		track: {
+			...track,
+			bends: track.bends.map((bend) => ({ ...bend })),
+			brackets: track.brackets.map((bracket) => ({ ...bracket })),
+			joints: typeof track.joints === "string" ? track.joints : [...track.joints],
+		},
 		walls: touches("/walls") ? walls.map((wall) => ({ ...wall })) : walls,
+		curtains: touches("/curtains") ? curtains.map((curtain) => ({ ...curtain })) : curtains,
 		// What is not changed keeps its identity: the survey is known by it.
 		readings: touches("/readings") ? [...readings] : readings,
 		fitted: touches("/fitted") ? { ...fitted, spans: [...fitted.spans], cut: [...fitted.cut] } : fitted,

@@ -3,13 +3,19 @@ import { onScreen, type Paint } from "../scene.ts";
 /** mm to one fold: pushed back, and drawn over the window; on screen never less than so many px. */
 const FOLD = { open: { pitch: 28, least: 5 }, closed: { pitch: 110, least: 12 } } as const;
 
+/** How dense the cloth and its folds look: pushed back, and drawn. */
+const CLOTH = { open: 0.16, closed: 0.09 } as const;
+const LINES = { open: 0.8, closed: 0.42 } as const;
+
+const between = (of: { readonly open: number; readonly closed: number }, opened: number): number =>
+	of.closed + (of.open - of.closed) * opened;
+
 /** px by which the hem waves. */
 const HEM = 3;
 
 /** Curtains as folds: close together in the stack, wide and see-through where they are drawn over the window. */
 export const paintCurtains: Paint = (pen, scene) => {
-	const { hanging, heights, palette, curtains, view } = scene;
-	const { pitch, least } = FOLD[curtains];
+	const { hanging, heights, palette, view } = scene;
 	const top = onScreen(scene, 0, heights.track.mm).top;
 	const foot = onScreen(scene, 0, heights.hem.mm).top;
 	if (foot - top < 4) return;
@@ -17,12 +23,14 @@ export const paintCurtains: Paint = (pen, scene) => {
 	pen.strokeStyle = palette.stack;
 	pen.fillStyle = palette.stack;
 	pen.lineJoin = "round";
-	for (const { from, to } of hanging) {
+	for (const { from, to, opened } of hanging) {
+		const pitch = between({ open: FOLD.open.pitch, closed: FOLD.closed.pitch }, opened);
+		const least = between({ open: FOLD.open.least, closed: FOLD.closed.least }, opened);
 		const left = onScreen(scene, from, 0).left;
 		const right = onScreen(scene, to, 0).left;
 		const folds = Math.max(2, Math.round((right - left) / Math.max(least, pitch * view.scale)));
 		const fold = (right - left) / folds;
-		pen.globalAlpha = curtains === "open" ? 0.16 : 0.09;
+		pen.globalAlpha = between(CLOTH, opened);
 		pen.beginPath();
 		traceHem(pen, left, right, folds, foot);
 		pen.lineTo(right, top);
@@ -30,7 +38,7 @@ export const paintCurtains: Paint = (pen, scene) => {
 		pen.closePath();
 		pen.fill();
 
-		pen.globalAlpha = curtains === "open" ? 0.8 : 0.42;
+		pen.globalAlpha = between(LINES, opened);
 		pen.lineWidth = 1;
 		pen.beginPath();
 		for (let i = 1; i < folds; i++) {

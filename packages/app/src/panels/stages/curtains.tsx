@@ -1,6 +1,7 @@
 import { CurtainsPanel } from "../curtains-panel.tsx";
 import { DrawPanel } from "../draw-panel.tsx";
 import { GlassPanel } from "../glass-panel.tsx";
+import { LoadsPanel } from "../loads-panel.tsx";
 
 /** What hangs on the track. */
 export function CurtainsStage() {
@@ -9,6 +10,7 @@ export function CurtainsStage() {
 			<DrawPanel />
 			<GlassPanel />
 			<CurtainsPanel />
+			<LoadsPanel />
 		</>
 	);
 }

@@ -1,14 +1,16 @@
-import { PartsPanel } from "../parts-panel.tsx";
+import { OrderPanel } from "../order-panel.tsx";
 import { PiecesPanel } from "../pieces-panel.tsx";
+import { SparePanel } from "../spare-panel.tsx";
 import { StockPanel } from "../stock-panel.tsx";
 
 /** What is bought and cut. */
 export function OrderStage() {
 	return (
 		<>
-			<PiecesPanel />
+			<OrderPanel />
+			<SparePanel />
 			<StockPanel />
-			<PartsPanel />
+			<PiecesPanel />
 		</>
 	);
 }

@@ -1,6 +1,9 @@
 import { BracketsPanel } from "../brackets-panel.tsx";
+import { CautionsPanel } from "../cautions-panel.tsx";
+import { CordPanel } from "../cord-panel.tsx";
 import { CornersPanel } from "../corners-panel.tsx";
 import { EndsPanel } from "../ends-panel.tsx";
+import { FixingsPanel } from "../fixings-panel.tsx";
 import { JointsPanel } from "../joints-panel.tsx";
 import { TrackPanel } from "../track-panel.tsx";
 
@@ -13,6 +16,9 @@ export function TrackStage() {
 			<EndsPanel />
 			<JointsPanel />
 			<BracketsPanel open />
+			<FixingsPanel />
+			<CordPanel />
+			<CautionsPanel />
 		</>
 	);
 }
