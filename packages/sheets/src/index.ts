@@ -1,0 +1,11 @@
+export { composeSheets, SHEET_NAMES } from "./compose/compose.ts";
+export { missingLetters } from "./compose/missing-letters.ts";
+export { CHECK_BAR, type SheetOptions, type StripPaper } from "./compose/sheet-of.ts";
+export type { Figure, Page, Sheet, SheetName } from "./paper/drawing.ts";
+export { PAPERS, type PaperName } from "./paper/papers.ts";
+export type { TableData } from "./paper/table.ts";
+export { writeCsv } from "./write/csv.ts";
+export { writeDxf } from "./write/dxf.ts";
+export { FORMATS, type Format, type SheetFile, sheetFiles } from "./write/files.ts";
+export { writePdf } from "./write/pdf/pdf.ts";
+export { writeSvg } from "./write/svg.ts";

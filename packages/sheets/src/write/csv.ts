@@ -1,0 +1,22 @@
+import { csvField } from "@baywright/setout";
+import type { TableData } from "../paper/table.ts";
+
+/** Spreadsheets begin to reckon at a field that begins like this. Source: OWASP, CSV injection. */
+const RECKONS = /^[=+\-@\t\r]/;
+const NUMBER = /^-?\d+(?:[.,]\d+)?$/;
+
+/** A table as CSV (RFC 4180), its headings first, without boxes to tick. What a spreadsheet would take for a formula is written so that it stays text. */
+export function writeCsv({ columns, rows }: TableData): string {
+	const headings = columns.map(({ heading }) => heading.replace(/\s+/g, " "));
+	return [headings, ...rows]
+		.map(
+			(cells) =>
+				`${cells
+					.filter((_, i) => columns[i]?.of !== "tick")
+					.map(safeField)
+					.join(",")}\r\n`,
+		)
+		.join("");
+}
+
+const safeField = (text: string): string => csvField(RECKONS.test(text) && !NUMBER.test(text) ? `'${text}` : text);
