@@ -10,6 +10,7 @@ export { type Elbow, goesStraightPast } from "./elbow.ts";
 export { faceCurve, footOnFace, headingOfFace, pointOffFace } from "./face.ts";
 export { type FitFault, type FitRule, type FittedTrack, fitTrack, type TrackEnds, type WallPlace } from "./fit.ts";
 export { found, type Outcome, refused } from "./outcome.ts";
+export { partOf } from "./part-of.ts";
 export type { Bend, Bow, Segment, Straight, TrackPath } from "./path.ts";
 export { distance, midpoint, type Point, point, step } from "./point.ts";
 export { type BayPolygon, bayPolygon } from "./polygon.ts";

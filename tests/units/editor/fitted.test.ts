@@ -100,6 +100,16 @@ describe("a bracket as it was measured", () => {
 		expect(setFittedBracket(moved, 0, { wall: 1, at: 512 }, { at: null })).toEqual(bay);
 	});
 
+	test("takes the ends of spans that were taped to it along, and no others", () => {
+		const bay = setSpan(setSpan(rightAngled(), left, planned, 560), { wall: 1, at: 1400 }, { wall: 2, at: 400 }, 570);
+		const moved = setFittedBracket(bay, null, planned, { at: 512 });
+		expect(moved.fitted.spans).toEqual([
+			{ from: left, to: { wall: 1, at: 512 }, value: 560 },
+			{ from: { wall: 1, at: 1400 }, to: { wall: 2, at: 400 }, value: 570 },
+		]);
+		expect(setFittedBracket(moved, 0, { wall: 1, at: 512 }, { at: null })).toEqual(bay);
+	});
+
 	test("that no plan ever had goes when its place is taken back", () => {
 		const bay = rightAngled({ fitted: { brackets: [{ wall: 1, planned: null, at: 640, projection: null }] } });
 		expect(entries(setFittedBracket(bay, 0, { wall: 1, at: 640 }, { at: 650 }))).toEqual([

@@ -150,6 +150,42 @@ describe("what nobody moved stays where it lay", () => {
 		expect(Math.atan2(ey - py, ex - px)).toBeCloseTo(Math.atan2(y + dy - py, x + dx - px), 3);
 	});
 
+	it("a corner held by one run goes round its other end, and no other corner moves", () => {
+		const table = taped([{ kind: "run", wall: 1, value: 1800 }]);
+		const before = table.corners;
+		const [[x, y], [px, py]] = [before[1] as Corners[number], before[2] as Corners[number]];
+		dragged(table, 1, WAYS, () => {
+			expectStill(table.corners, before, [0, 2, 3]);
+			expect(runOf(table.corners, 1)).toBeCloseTo(1800, 2);
+		});
+		const [dx, dy] = WAYS.at(-1) as Corners[number];
+		const [ex, ey] = table.corners[1] as Corners[number];
+		expect(Math.atan2(ey - py, ex - px)).toBeCloseTo(Math.atan2(y + dy - py, x + dx - px), 3);
+	});
+
+	it("an end held by the distance across goes round the other end", () => {
+		const table = taped([{ kind: "diagonal", from: 0, to: 3, value: 1800 }]);
+		const before = table.corners;
+		dragged(table, 0, WAYS, () => expectStill(table.corners, before, [1, 2, 3]));
+		expect(table.corners[0]?.[1]).toBeLessThan((before[0]?.[1] as number) - 250);
+	});
+
+	it("with every run taped, the end comes after its neighbour and the other half lies still", () => {
+		const table = taped(HELD.slice(0, 3));
+		const before = table.corners;
+		const [x, y] = before[1] as Corners[number];
+		table.grab({ kind: "corner", index: 1 }, { x, y }).drag({ x: x + 80, y: y + 40 });
+		expectStill(table.corners, before, [2, 3]);
+		expectRuns(table.bay, [950, 1800, 950]);
+		// The front is square to the side: the corner goes up by what the hand went up, but for the rounding of its circle, and its end with it.
+		for (const corner of [0, 1]) {
+			const [[nx, ny], [bx, by]] = [table.corners[corner], before[corner]] as [Corners[number], Corners[number]];
+			expect(Math.abs(nx - bx), `corner ${corner}`).toBeLessThan(1.5);
+			expect(ny - by, `corner ${corner}`).toBeGreaterThan(39);
+			expect(ny - by, `corner ${corner}`).toBeLessThan(43);
+		}
+	});
+
 	it("the corner of two walls that are held springs back, and neither end swings", () => {
 		const table = driver(
 			jobOf({

@@ -115,6 +115,24 @@ describe("the fewest readings to a goal", () => {
 		expect(fewestBayReadings(open, choice, wanted, 0.01).at(-1)?.reaches).toBeGreaterThan(0.01);
 	});
 
+	test("in a bay of sixty walls too: thousands left out one by one cost no digits that matter", () => {
+		const many = Array.from({ length: 61 }, (_, i): Point => {
+			const heading = Math.PI * (1 - i / 60);
+			return { x: 20000 * Math.cos(heading), y: 20000 * Math.sin(heading) };
+		});
+		const drawn = { corners: many, rises: many.slice(1).map(() => 0) };
+		const run = Math.hypot((many[1] as Point).x - (many[0] as Point).x, (many[1] as Point).y - (many[0] as Point).y);
+		const open = settleBay({
+			...drawn,
+			readings: drawn.rises.map((_, wall) => ({ kind: "run", wall, value: run, sd: null })),
+		});
+		if (!open.ok) throw new Error(JSON.stringify(open.faults));
+		// How far it is across, and how high its middle stands.
+		const wanted = [120, 61].map((column) => Float64Array.from({ length: 122 + 60 }, (_, i) => (i === column ? 1 : 0)));
+		const list = fewestBayReadings(open.value, candidateReadings(open.value), wanted, 10);
+		expect(list.at(-1)?.reaches).toBeLessThanOrEqual(10 * (1 + 1e-6));
+	});
+
 	test("nothing where the goal is reached already", () => {
 		expect(fewestBayReadings(settled(taken(bay, [...candidates, ...candidates])), candidates, figures, 5)).toEqual([]);
 	});

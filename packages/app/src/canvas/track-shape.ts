@@ -6,8 +6,6 @@ import {
 	pointAt,
 	pointOffFace,
 	type Radians,
-	radians,
-	type Segment,
 	step,
 	type TrackPath,
 } from "@baywright/geometry";
@@ -72,21 +70,6 @@ export function bracketBar(bay: Bay, plan: BayPlan, bracket: Bracket, heading: R
 	const foot = pointOffFace(plan.chain, wall, fromLeftCorner, 0);
 	const past = overhang / projection;
 	return { from: foot, to: { x: at.x + (at.x - foot.x) * past, y: at.y + (at.y - foot.y) * past } };
-}
-
-/** What lies of a segment between two stations; null where nothing does. */
-export function partOf(segment: Segment, from: number, to: number): Segment | null {
-	const start = Math.max(from, segment.start);
-	const end = Math.min(to, segment.start + segment.length);
-	if (!(end > start)) return null;
-	if (start === segment.start && end === segment.start + segment.length) return segment;
-	const path = { segments: [segment], length: segment.length };
-	const left = pointAt(path, start);
-	const right = pointAt(path, end);
-	if (left === null || right === null) return null;
-	const part = { from: left.at, to: right.at, start, length: end - start, heading: left.heading };
-	if (segment.kind === "straight") return { ...segment, ...part };
-	return { ...segment, ...part, turn: radians((segment.turn * (end - start)) / segment.length) };
 }
 
 /** A line across the track at a station, `reach` px to either side of its centre line. */

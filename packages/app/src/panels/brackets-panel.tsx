@@ -1,12 +1,12 @@
 import { isSelected } from "@baywright/editor";
 import { wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
-import { Button } from "react-aria-components";
-import { desk, useDesk } from "../desk/desk.ts";
+import { useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
 import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { PlusMinus, useTaped } from "../fields/plus-minus.tsx";
+import { BracketLine } from "./bracket-line.tsx";
 import { BracketPin } from "./bracket-pin.tsx";
 import { bringIntoView } from "./bring-into-view.ts";
 import { Section } from "./section.tsx";
@@ -52,34 +52,17 @@ export function BracketsPanel({ open = false }: { readonly open?: boolean }) {
 
 function BracketRow({ index }: { readonly index: number }) {
 	const chosen = useDesk((state) => isSelected(state.selection, "bracket", index));
-	const pointed = useDesk((state) => isSelected(state.hover, "bracket", index));
 	const wall = usePlan((plan) => plan.brackets[index]?.wall ?? 0);
 	const walls = useBay((bay) => bay.corners.length - 1);
 	const name = capital(wallName(wall, walls));
 	const role = usePlan((plan) => plan.brackets[index]?.role ?? "field");
 	const row = useRef<HTMLTableRowElement>(null);
-	const { select, point } = desk.getState();
 	useEffect(() => {
 		if (chosen && row.current) bringIntoView(row.current);
 	}, [chosen]);
 	return (
 		<>
-			<tr
-				ref={row}
-				className={`row${chosen ? " chosen" : ""}${pointed ? " pointed" : ""}`}
-				onPointerEnter={() => point({ kind: "bracket", index })}
-				onPointerLeave={() => point(null)}
-			>
-				<th scope="row">
-					<Button
-						className="place place-bracket"
-						aria-label={`Bracket ${index + 1}`}
-						aria-pressed={chosen}
-						onPress={() => select(chosen ? null : { kind: "bracket", index })}
-					>
-						{index + 1}
-					</Button>
-				</th>
+			<BracketLine index={index} line={row}>
 				<td className="word">
 					{name} <span className="under">{ROLES[role]}</span>
 				</td>
@@ -91,7 +74,7 @@ function BracketRow({ index }: { readonly index: number }) {
 					<Figure of={(state) => planOnTable(state).brackets[index]?.fromRightCorner} />
 					<PlusMinus of={(plan) => plan.brackets[index]?.sd[1]} />
 				</td>
-			</tr>
+			</BracketLine>
 			{chosen ? (
 				<tr className="detail chosen" data-row="">
 					<td colSpan={4}>

@@ -6,6 +6,7 @@ import { addCloth, clothsOf, makeOfCloth, removeCloth } from "../desk/edit-cloth
 import { bayOnTable } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
 import { ClothFields } from "./cloth-fields.tsx";
+import { Item } from "./item.tsx";
 
 /** The job's own cloths and the built-in ones: to make a curtain of, and to set the figures of. */
 export function ClothsSheet({ curtain }: { readonly curtain: number | null }) {
@@ -109,13 +110,4 @@ function Origin({ id }: { readonly id: string }) {
 function repeatOf({ repeat, match }: Cloth, show: (mm: number) => string): string {
 	if (repeat === 0) return "plain";
 	return match === "half-drop" ? `${show(repeat)}, half drop` : show(repeat);
-}
-
-function Item({ term, text }: { readonly term: string; readonly text: string }) {
-	return (
-		<div>
-			<dt>{term}</dt>
-			<dd>{text}</dd>
-		</div>
-	);
 }

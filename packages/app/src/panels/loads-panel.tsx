@@ -1,4 +1,3 @@
-import { isSelected } from "@baywright/editor";
 import {
 	type BayPlan,
 	type BracketLoad,
@@ -10,11 +9,11 @@ import {
 	standingOf,
 	wallName,
 } from "@baywright/setout";
-import { Button } from "react-aria-components";
-import { desk, useDesk } from "../desk/desk.ts";
+import { useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
 import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
+import { BracketLine } from "./bracket-line.tsx";
 import { Section } from "./section.tsx";
 import "./loads-panel.css";
 
@@ -78,12 +77,9 @@ function gistOf({ loads, system }: BayPlan): string {
 }
 
 function LoadRow({ index }: { readonly index: number }) {
-	const chosen = useDesk((state) => isSelected(state.selection, "bracket", index));
-	const pointed = useDesk((state) => isSelected(state.hover, "bracket", index));
 	const wall = usePlan((plan) => plan.brackets[index]?.wall ?? 0);
 	const walls = useBay((bay) => bay.walls.length);
 	const standing = usePlan((plan) => (plan.loads[index] === undefined ? "within" : standingOf(plan.loads[index])));
-	const { select, point } = desk.getState();
 	const kg = (of: (load: BracketLoad) => number | null, format: (figure: number) => string = formatMass) => (
 		<Figure
 			of={(state) => {
@@ -94,22 +90,7 @@ function LoadRow({ index }: { readonly index: number }) {
 		/>
 	);
 	return (
-		<tr
-			className={`row${chosen ? " chosen" : ""}${pointed ? " pointed" : ""}`}
-			data-standing={standing}
-			onPointerEnter={() => point({ kind: "bracket", index })}
-			onPointerLeave={() => point(null)}
-		>
-			<th scope="row">
-				<Button
-					className="place place-bracket"
-					aria-label={`Bracket ${index + 1}`}
-					aria-pressed={chosen}
-					onPress={() => select(chosen ? null : { kind: "bracket", index })}
-				>
-					{index + 1}
-				</Button>
-			</th>
+		<BracketLine index={index} standing={standing}>
 			<td className="word">
 				{capital(wallName(wall, walls))}
 				{STANDINGS[standing] === "" ? null : <span className="under standing">{STANDINGS[standing]}</span>}
@@ -117,7 +98,7 @@ function LoadRow({ index }: { readonly index: number }) {
 			<td className="held">{kg(({ greatest }) => greatest)}</td>
 			<td className="held">{kg(({ share }) => share, asPercent)}</td>
 			<td>{kg(({ least }) => least)}</td>
-		</tr>
+		</BracketLine>
 	);
 }
 

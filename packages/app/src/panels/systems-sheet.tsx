@@ -5,6 +5,7 @@ import { setTrack } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
 import { bayOnTable, useLength } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
+import { Item } from "./item.tsx";
 import { SeverityMark } from "./severity-mark.tsx";
 
 /** The job's own systems and the built-in ones side by side, each tried on the bay on the table. */
@@ -65,15 +66,6 @@ function use(system: TrackSystem): void {
 	const { bay, change } = desk.getState();
 	change(`use ${system.name}`, setTrack(bay, "system", system.id));
 	screen.getState().close();
-}
-
-function Item({ term, text }: { readonly term: string; readonly text: string }) {
-	return (
-		<div>
-			<dt>{term}</dt>
-			<dd>{text}</dd>
-		</div>
-	);
 }
 
 /** How the bay on the table would come out with this system. */

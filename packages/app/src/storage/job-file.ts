@@ -1,7 +1,8 @@
-import { type Job, problemLine, readJobText, serialiseJob } from "@baywright/setout";
+import { problemLine, readJobText, serialiseJob } from "@baywright/setout";
 import { desk } from "../desk/desk.ts";
 import { screen } from "../desk/screen.ts";
 import { replaceJob } from "./keeper.ts";
+import { plainName } from "./plain-name.ts";
 
 const EXTENSION = ".baywright.json";
 
@@ -54,6 +55,28 @@ export async function saveOrder(text: string): Promise<void> {
 	await save(text, ORDER, [".csv"], "-order.csv", "Saved the order to a file");
 }
 
+/** Saves something made of the job to a file of the user's choice; `ending` comes after the job's title. False where it was not saved. */
+export async function saveMade(blob: Blob, ending: string, extension: string): Promise<boolean> {
+	const fileName = `${plainName(desk.getState().job.title)}-${ending}${extension}`;
+	// A browser opens its picker only soon after a click; where making it took too long, it is saved in the plain way.
+	if (navigator.userActivation?.isActive === false) {
+		download(blob, fileName);
+		return true;
+	}
+	const kind = { mimeTypes: [blob.type], description: "Sheets", extensions: [extension], fileName };
+	return (await attempt(pickers.then(({ fileSave }) => fileSave(blob, kind)))) !== null;
+}
+
+/** Saves a file where the browser puts what is fetched. */
+export function download(blob: Blob, fileName: string): void {
+	const link = document.createElement("a");
+	link.href = URL.createObjectURL(blob);
+	link.download = fileName;
+	link.click();
+	// The browser has to come round to reading it first.
+	setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
 /** Shows why a file will not do; the desk stays as it is. */
 export function refuseFile(file: string, lines: readonly string[]): void {
 	screen.getState().show({ kind: "problems", file, lines });
@@ -85,19 +108,9 @@ export async function saveJobFile(): Promise<void> {
 
 async function save(text: string, kind: Kind, extensions: string[], ending: string, said: string): Promise<void> {
 	const blob = new Blob([text], { type: kind.mimeTypes[0] });
-	const fileName = `${plainTitle(desk.getState().job)}${ending}`;
+	const fileName = `${plainName(desk.getState().job.title)}${ending}`;
 	const saved = await attempt(pickers.then(({ fileSave }) => fileSave(blob, { ...kind, extensions, fileName })));
 	if (saved !== null) screen.getState().say(said);
-}
-
-/** The job's title as files may be called. */
-function plainTitle(job: Job): string {
-	const plain = job.title
-		.normalize("NFKD")
-		.toLowerCase()
-		.replace(/[^a-z0-9]+/g, "-")
-		.replace(/^-|-$/g, "");
-	return plain === "" ? "bay" : plain;
 }
 
 /** Null where the user closed the picker; any other failure is said on screen. */

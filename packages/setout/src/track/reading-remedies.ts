@@ -12,7 +12,9 @@ const MOST_TRIED = 12;
 /** The suspects left out, the likeliest first, each with those that might as well be it. */
 export function withoutSuspects(finding: Finding, refused: Refused): Remedy[] {
 	const { survey } = asSettled(refused.bay, refused.system);
-	const named = (survey?.suspects ?? []).flatMap(({ readings, alike }) => [readings, ...alike.map((one) => [one])]);
+	// Where the rest does not close without them the trial would only say so again, and settling such a bay takes longest of all.
+	const likely = (survey?.suspects ?? []).filter(({ without }) => without.closes);
+	const named = likely.flatMap(({ readings, alike }) => [readings, ...alike.map((one) => [one])]);
 	return leftOut(finding, refused, named);
 }
 

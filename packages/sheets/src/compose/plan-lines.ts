@@ -3,9 +3,9 @@ import {
 	type Bow,
 	headingOfFace,
 	type Point,
+	partOf,
 	pointAt,
 	pointOffFace,
-	radians,
 	type Segment,
 	step,
 	type TrackPath,
@@ -37,20 +37,6 @@ const beside = (p: Point, heading: number, right: number): Point =>
 
 const headingAtEnd = (segment: Segment): number =>
 	segment.kind === "straight" ? segment.heading : segment.heading - segment.turn;
-
-/** What lies of a segment between two stations; null where nothing does. */
-function partOf(segment: Segment, from: number, to: number): Segment | null {
-	const start = Math.max(from, segment.start);
-	const end = Math.min(to, segment.start + segment.length);
-	if (!(end > start)) return null;
-	const path = { segments: [segment], length: segment.length };
-	const left = pointAt(path, start);
-	const right = pointAt(path, end);
-	if (left === null || right === null) return null;
-	const part = { from: left.at, to: right.at, start, length: end - start, heading: left.heading };
-	if (segment.kind === "straight") return { ...segment, ...part };
-	return { ...segment, ...part, turn: radians((segment.turn * (end - start)) / segment.length) };
-}
 
 /** A place on the track, and the line across it there. */
 export function acrossTrack(path: TrackPath, station: number, left: number, right: number): readonly [Point, Point] {

@@ -79,8 +79,10 @@ export function stripRow(
 		...bentParts(piece, row, along, { top, bottom }),
 		line("TRACK", at(SIDE, top), at(end, top), { pen: "wide" }),
 		line("TRACK", at(SIDE, bottom), at(end, bottom), { pen: "wide" }),
-		...edge(SIDE, row.isFirst, goesOn?.before, top, bottom),
-		...edge(end, row.isLast, goesOn?.after, top, bottom),
+		edge(SIDE, row.isFirst, top, bottom),
+		edge(end, row.isLast, top, bottom),
+		...(goesOn === undefined || row.isFirst ? [] : [goesOnItem(goesOn.before, "left", at(SIDE, height - 1.2))]),
+		...(goesOn === undefined || row.isLast ? [] : [goesOnItem(goesOn.after, "right", at(end, FROM - 2))]),
 		...row.marks.flatMap(({ kind }, i) =>
 			markItems(kind, places[i] as number, figures[i] as number, [above[i] as string, below[i] as string], {
 				top,
@@ -119,12 +121,14 @@ const HEAD = 3;
 const ARROW = 12;
 
 /** A cut end, or where the strip goes on elsewhere. */
-function edge(x: number, isCut: boolean, words: string | undefined, top: number, bottom: number): Mark[] {
-	if (isCut) return [line("CUTS", at(x, top - CUT), at(x, bottom + CUT), { pen: "heavy" })];
-	const ends = line("PAPER", at(x, top - CUT), at(x, bottom + CUT), { pen: "medium", dash: "dashed" });
-	if (words === undefined) return [ends];
-	return [ends, text(at(x, bottom + CUT + 2.4), words, { height: SIZES.small, align: "centre", ink: "grey" })];
-}
+const edge = (x: number, isCut: boolean, top: number, bottom: number): Mark =>
+	isCut
+		? line("CUTS", at(x, top - CUT), at(x, bottom + CUT), { pen: "heavy" })
+		: line("PAPER", at(x, top - CUT), at(x, bottom + CUT), { pen: "medium", dash: "dashed" });
+
+/** In the row over or under the strip that has no words on this side. */
+const goesOnItem = (words: string, align: "left" | "right", { x, y }: PaperPoint): Mark =>
+	text(at(x, y + SIZES.small / 2), words, { height: SIZES.small, align, ink: "grey" });
 
 /** Tint where the track is bent. */
 function bentParts(

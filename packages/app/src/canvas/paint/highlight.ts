@@ -1,6 +1,7 @@
 import { type Selection, sameThing, stretchOf } from "@baywright/editor";
+import { partOf } from "@baywright/geometry";
 import type { Painter } from "../scene.ts";
-import { barWidth, halfTrack, madeBends, partOf } from "../track-shape.ts";
+import { barWidth, halfTrack, madeBends } from "../track-shape.ts";
 import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
 import { traceBand } from "./bends.ts";
 import { traceBracket } from "./brackets.ts";

@@ -11,10 +11,12 @@ const CREATED = new Date(Date.UTC(2000, 0, 1));
 export interface PdfWords {
 	/** As a reader of PDF shows it at its top. */
 	readonly title: string;
+	/** Told before each page is written, counted from 0, so that it can be said how far it has come. */
+	readonly onPage?: (page: number, pages: number) => void;
 }
 
 /** Sheets as one PDF file, a page after the other, each at its own size. In Node and in the browser. */
-export async function writePdf(sheets: readonly Sheet[], { title }: PdfWords): Promise<Uint8Array> {
+export async function writePdf(sheets: readonly Sheet[], { title, onPage }: PdfWords): Promise<Uint8Array> {
 	const document = new PDFDocument({
 		autoFirstPage: false,
 		pdfVersion: "1.7",
@@ -25,7 +27,8 @@ export async function writePdf(sheets: readonly Sheet[], { title }: PdfWords): P
 	const whole = collected(document);
 	const easel: Easel = { document, fonts: new Set() };
 	const pages = sheets.flatMap((sheet) => sheet.pages);
-	for (const page of pages) {
+	for (const [i, page] of pages.entries()) {
+		onPage?.(i, pages.length);
 		document.addPage({ size: [page.size.width * POINTS, page.size.height * POINTS], margin: 0 });
 		for (const item of page.items) drawItem(easel, item);
 	}
