@@ -14,7 +14,8 @@ const MOST_OF_ONE = [2, 4, 8];
 
 /**
  * With more than this to choose from the list is only thinned out, not exchanged: what can be read grows with the square of the walls, and
- * the work of exchanges with the square of that. Every bay of eight walls is searched, bowed ones too.
+ * the work of exchanges with the square of that. It is begun with each reading once, which is half the work and gives no longer lists. Every bay of
+ * eight walls is searched, bowed ones too.
  */
 const MOST_SEARCHED = 60;
 

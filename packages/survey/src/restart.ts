@@ -12,6 +12,12 @@ const FACTORS = [0.8, 1.2, 0.5];
 const OUT_OF_ALL_REASON = 5;
 
 /**
+ * A rest elsewhere is taken only for so much less of a sum: where it is as good but for rounding, what nobody has read lies as it was bent to start
+ * from, and the bay would lie otherwise each time it is settled.
+ */
+const WORTH_MOVING = 0.99;
+
+/**
  * Settles a bay's network. One that is out of all reason may only have come to rest in the wrong place, with a corner folded over because the
  * bay was drawn too open or too closed; so it is settled again from there, and the best is kept.
  */
@@ -20,7 +26,7 @@ export function adjustBay(network: Network, frameWall: number): Outcome<Adjusted
 	for (const factor of FACTORS) {
 		if (best.ok ? isLikely(best.value) : !isRestless(best.faults)) return best;
 		const next = adjust(bent(network, frameWall, factor));
-		if (next.ok && (!best.ok || next.value.sumOfSquares < best.value.sumOfSquares)) best = next;
+		if (next.ok && (!best.ok || next.value.sumOfSquares < WORTH_MOVING * best.value.sumOfSquares)) best = next;
 	}
 	return best;
 }

@@ -61,3 +61,32 @@ test("a bay that comes to rest in the wrong place is looked for elsewhere: a ske
 		expect(Math.hypot(x - u, y - v)).toBeLessThan(1.5);
 	});
 });
+
+test("readings that cannot all be right leave what nobody read where it lay, however often the bay is settled", () => {
+	let corners = points([
+		[0, 0],
+		[0, 299],
+		[9, 471],
+		[128, 1402],
+		[157, 2167],
+	]);
+	const rises = [0, 0, 0, 0];
+	// The last two runs together do not reach as far as was taped across them, and no angle was read.
+	const readings = [
+		...[297.51, 170.38, 919.14, 766.12].map((value, wall) => ({ kind: "run" as const, wall, value, sd: null })),
+		{ kind: "diagonal" as const, from: 2, to: 4, value: 1701.89, sd: null },
+	];
+	const settledFrom = (places: typeof corners) => {
+		const outcome = settleBay({ corners: places, rises, readings });
+		if (!outcome.ok) throw new Error(JSON.stringify(outcome.faults));
+		return outcome.value;
+	};
+	corners = [...settledFrom(corners).corners];
+	for (let time = 0; time < 5; time++) {
+		const again = settledFrom(corners);
+		expect(again.closes).toBe(false);
+		for (const [i, { x, y }] of again.corners.entries())
+			expect(Math.hypot(x - (corners[i]?.x ?? 0), y - (corners[i]?.y ?? 0)), `corner ${i}`).toBeLessThan(0.05);
+		corners = [...again.corners];
+	}
+});
