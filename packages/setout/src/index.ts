@@ -122,6 +122,7 @@ export {
 	simulateRandomBays,
 	USUAL_ERRORS,
 } from "./survey/simulate.ts";
+export { formatSpread } from "./survey/spread-text.ts";
 export type { MeasuringErrors, StrategyName } from "./survey/strategies.ts";
 export { type SettledAnswer, settleAnswer, settleJson } from "./survey/survey-json.ts";
 export {

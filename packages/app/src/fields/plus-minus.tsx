@@ -1,5 +1,5 @@
 import type { Desk } from "@baywright/editor";
-import { AT_95, type BayPlan, formatLength, type LengthUnit } from "@baywright/setout";
+import { AT_95, type BayPlan, formatSpread, type LengthUnit } from "@baywright/setout";
 import { planOnTable, usePlan } from "../desk/on-table.ts";
 import { Figure } from "./figure.tsx";
 
@@ -33,4 +33,4 @@ const isHasty = ({ pieces }: BayPlan): boolean => (pieces[0]?.sd ?? null) === nu
 
 /** `± 2.1`. */
 const plusMinus = (sd: number, unit: LengthUnit): string =>
-	AT_95 * sd < LEAST_TOLD ? "" : `± ${formatLength(AT_95 * sd, unit, { precision: 1 })}`;
+	AT_95 * sd < LEAST_TOLD ? "" : `± ${formatSpread(sd, unit)}`;

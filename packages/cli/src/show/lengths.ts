@@ -1,4 +1,4 @@
-import { AT_95, formatLength, type LengthUnit } from "@baywright/setout";
+import { formatLength, formatSpread, type LengthUnit } from "@baywright/setout";
 
 /** How lengths are shown in one plan: a set-out figure to the tenth of a mm (or the sixteenth), a bought length to the mm. */
 export interface Lengths {
@@ -16,8 +16,7 @@ export interface Lengths {
 export const lengthsIn = (unit: LengthUnit): Lengths => ({
 	unit,
 	figure: (mm) => formatLength(mm, unit, { precision: 1 }),
-	sure: (mm, sd) =>
-		[mm, ...(sd === null ? [] : [AT_95 * sd])].map((each) => formatLength(each, unit, { precision: 1 })).join(" ± "),
+	sure: (mm, sd) => `${formatLength(mm, unit, { precision: 1 })}${sd === null ? "" : ` ± ${formatSpread(sd, unit)}`}`,
 	fine: (mm) => formatLength(mm, unit, { precision: 1, unit: true }),
 	whole: (mm) => formatLength(mm, unit, { unit: true }),
 });
