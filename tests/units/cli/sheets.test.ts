@@ -67,6 +67,7 @@ test.each([
 	[["--out", "x", "--only", "fitting,lace"], /option --only: found "lace", allowed .*fitting, bends/],
 	[["--out", "x", "--format", "doc"], /option --format: found "doc", allowed pdf, svg, dxf, csv/],
 	[["--out", "x", "--measured", "9.85"], /option --measured: found "9.85", allowed mm from 80 to 120/],
+	[["--out", "x", "--strips", "scroll"], /option --strips: found "scroll", allowed sheets, long, roll/],
 	[["--out", "x", "--date", "2026-02-30"], /option --date: found "2026-02-30", allowed a day/],
 ])("%j is refused in one line", async (args, message) => {
 	const { status, lines, err } = await baywrightHere(["sheets", "-", ...args], jobText());

@@ -121,7 +121,8 @@ describe("the elevation", () => {
 
 test("there are boxes to sign in for both sides", () => {
 	const lines = linesOf(handOver(planned()));
-	for (const words of ["Signed", "Fitted by", "Taken over by", "signature"]) expect(lines).toContain(words);
+	for (const words of ["Signed", "Fitted, and instructions left, by", "Taken over as said above by", "signature"])
+		expect(lines).toContain(words);
 });
 
 test("no track, nothing to hand over", () => {

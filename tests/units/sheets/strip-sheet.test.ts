@@ -1,4 +1,4 @@
-import { formatLength } from "@baywright/setout";
+import { findingSamples, formatLength, parseJob, planJob, sampleJob, severityOf } from "@baywright/setout";
 import { composeSheets, type Sheet, type SheetOptions, writePdf } from "@baywright/sheets";
 import { describe, expect, test } from "vitest";
 import { example, type Planned, planned } from "./jobs.ts";
@@ -180,4 +180,20 @@ test("each piece goes out as a drawing at true size", () => {
 	expect(figures.map(({ name, scale }) => [name, scale])).toEqual(
 		made.plan.pieces.map(({ name }) => [`piece-${name.toLowerCase()}`, 1]),
 	);
+});
+
+test("where the plan refuses something, every sheet that is cut or bought by says so, and no other does", () => {
+	let refused = 0;
+	for (const sample of Object.values(findingSamples)) {
+		const read = parseJob(sampleJob(sample));
+		if (!read.ok) throw new Error(JSON.stringify(read.problems));
+		const { job } = read;
+		const plans = planJob(job);
+		const isRefused = plans.some(({ findings }) => findings.some(({ code }) => severityOf(code) === "refusal"));
+		for (const sheet of composeSheets(job, plans, {}, ["strips", "order", "workroom"])) {
+			if (isRefused) refused++;
+			expect(/Do not (cut|cut cloth|buy) by this sheet yet/.test(wordsOf(sheet)), sheet.name).toBe(isRefused);
+		}
+	}
+	expect(refused).toBeGreaterThan(2);
 });

@@ -1,4 +1,4 @@
-import type { Format, PaperName, SheetName, SheetOptions } from "@baywright/sheets";
+import type { Format, PaperName, SheetName, SheetOptions, StripPaper } from "@baywright/sheets";
 import type { Options } from "../options.ts";
 import { quoted } from "../text/plain.ts";
 
@@ -8,6 +8,7 @@ export const SHEETS_OPTIONS = {
 	paper: { example: "A4" },
 	format: { example: "pdf,dxf" },
 	measured: { example: "98.5x98.7" },
+	strips: { example: "roll" },
 	date: { example: "2026-11-27" },
 	force: "alone",
 } as const;
@@ -47,8 +48,13 @@ export function readSheetsOrder(
 	if (typeof measured === "string") return `option --measured: ${measured}`;
 	const date = options.value("date") ?? today();
 	if (!isDate(date)) return `option --date: found ${quoted(date)}, allowed a day as in 2026-11-27`;
-	return { out, only, formats, options: { paper, date, measured }, force: options.has("force") };
+	const onStrips = options.value("strips") ?? "sheets";
+	const strips = STRIPS.find((name) => name === onStrips.toLowerCase());
+	if (strips === undefined) return `option --strips: found ${quoted(onStrips)}, allowed ${STRIPS.join(", ")}`;
+	return { out, only, formats, options: { paper, date, measured, strips }, force: options.has("force") };
 }
+
+const STRIPS: readonly StripPaper[] = ["sheets", "long", "roll"];
 
 function listOf<Name extends string>(
 	typed: string | undefined,

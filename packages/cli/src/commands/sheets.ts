@@ -19,7 +19,7 @@ import { readSheetsOrder, SHEETS_OPTIONS, type SheetsOrder } from "./sheets-orde
 export const sheets: Command = {
 	name: "sheets",
 	usage: "sheets JOB… --out DIR [--only fitting,bends] [--paper A4] [--format pdf]",
-	summary: "sheets to work from: fitting sheet and bend templates at true size",
+	summary: "sheets to work from, from the survey to the hand-over; bend templates at true size",
 	about:
 		"Writes the sheets of every bay of each job into a folder, which is made if there is none; of several jobs each has a folder of its own in it. " +
 		"Bend templates must be printed at 100 %: where the bars on them do not measure 100 mm, type what they measure with --measured.",
@@ -29,6 +29,7 @@ export const sheets: Command = {
 		["--paper SIZE", "A4, the size when left out, A3, A2, A1, A0, Letter or Tabloid"],
 		["--format NAMES", "any of pdf, svg, dxf, csv, parted by commas; pdf when left out"],
 		["--measured MM", "what the bars of an earlier print measured, across and down as in 98.5x98.7, or once for both"],
+		["--strips PAPER", "sheets when left out; long: each piece on one page to scale; roll: at true size"],
 		["--date DATE", "date of issue, as in 2026-11-27; today when left out"],
 		["--force", "write over files that are there"],
 	],

@@ -8,9 +8,9 @@ import { widthParts } from "./curtain-figures.ts";
 import type { SheetOf } from "./sheet-of.ts";
 
 /** Room for a curtain itself, and round it for its dimensions and what its edges are, mm of the paper. */
-const ROOM = { width: 42, height: 56 };
+const ROOM = { width: 40, height: 56 };
 const LEFT = 17;
-const RIGHT = 9;
+const RIGHT = 12;
 const ABOVE = 8;
 export const DRAWING_WIDTH = LEFT + ROOM.width + RIGHT;
 
@@ -59,7 +59,8 @@ export function curtainDrawing(
 	const leading = side === "left" ? "right" : "left";
 	const each = returns / Math.max(1, turnsBack.filter((turns) => turns).length);
 	const edgeWords = (edge: "left" | "right", turns: boolean): string[] => [
-		...(edge === leading ? [overlap > 0.05 ? `leading edge, overlap ${about(overlap)}` : "leading edge"] : []),
+		...(edge === leading ? ["leading edge"] : []),
+		...(edge === leading && overlap > 0.05 ? [`overlap ${about(overlap)}`] : []),
 		...(turns ? [`return ${about(each)}`] : []),
 	];
 	const middle = (box.top + box.bottom) / 2;
@@ -88,12 +89,17 @@ const note = (place: PaperPoint, words: string, room: number): Mark =>
 /** Between two rows of words along an edge, mm. */
 const EDGE_ROW = 3.3;
 
-/** What an edge is, along it: in one row, or one beside the other where it is too short for that. */
+/** What an edge is, along it: in as few rows beside one another as it is long enough for. */
 function edge(x: number, step: number, middle: number, words: readonly string[], high: number): Mark[] {
-	const joined = words.join(", ");
-	const rows = joined === "" ? [] : textWidth(joined, SIZES.small) <= high ? [joined] : words;
-	return rows.map((each, i) =>
-		text(at(x + i * step, middle), each, { height: SIZES.small, align: "centre", turn: Math.PI / 2 }),
+	const rows: string[] = [];
+	for (const each of words) {
+		const last = rows.at(-1);
+		const longer = last === undefined ? each : `${last}, ${each}`;
+		if (last !== undefined && textWidth(longer, SIZES.small) <= high) rows[rows.length - 1] = longer;
+		else rows.push(each);
+	}
+	return rows.map((row, i) =>
+		text(at(x + i * step, middle), row, { height: SIZES.small, align: "centre", turn: Math.PI / 2 }),
 	);
 }
 

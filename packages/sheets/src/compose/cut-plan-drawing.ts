@@ -1,5 +1,5 @@
 import type { CurtainSetOut } from "@baywright/setout";
-import { LEADING, SIZES, shortened, textWidth, wrapped } from "../lettering/measure.ts";
+import { LEADING, SIZES, textWidth, wrapped } from "../lettering/measure.ts";
 import type { Mark } from "../paper/drawing.ts";
 import type { Block } from "../paper/flow.ts";
 import { line, rectangle, text } from "../paper/marks.ts";
@@ -17,6 +17,8 @@ const UNDER = 6;
 const BETWEEN = 3;
 /** No more rows than this at the scale that is chosen, where there is one. */
 const MOST_ROWS = 3;
+/** A roll is drawn no higher than this where it need not be, mm of the paper. */
+const TALLEST_ROLL = 40;
 
 /** What is cut from one cloth, laid out along the roll to scale, in rows. */
 export function cutPlanBlock(of: SheetOf, cuts: ClothCuts): Block {
@@ -80,7 +82,7 @@ function scaleOf(lengths: readonly ClothLength[], clothWidth: number, width: num
 	const longest = Math.max(...lengths.map(({ cutDrop }) => cutDrop));
 	const usual = SCALES.filter((scale) => scale >= 20 && longest / scale <= width);
 	return (
-		usual.find((scale) => rowsOf(lengths, width * scale).length <= MOST_ROWS && clothWidth / scale <= 70) ??
+		usual.find((scale) => rowsOf(lengths, width * scale).length <= MOST_ROWS && clothWidth / scale <= TALLEST_ROLL) ??
 		usual.at(-1) ??
 		(SCALES.at(-1) as number)
 	);
@@ -120,6 +122,7 @@ function rowItems(of: SheetOf, { row, first, top, scale, cloth }: RowOfRoll): Ma
 	});
 	return [
 		...lengths,
+		...dropItems(of, row, top + high + 3.6, scale),
 		rectangle("STACK", boxAt(LEFT, top, along / scale, high), { stroke: { pen: "wide" } }),
 		text(at(LEFT - 2, top + high / 2), of.about(cloth.width), {
 			height: SIZES.small,
@@ -130,6 +133,26 @@ function rowItems(of: SheetOf, { row, first, top, scale, cloth }: RowOfRoll): Ma
 	];
 }
 
+/** The cut drop under every length; where lengths are shorter than it, under the first of those that are alike. */
+function dropItems({ about }: SheetOf, row: readonly ClothLength[], base: number, scale: number): Mark[] {
+	const items: Mark[] = [];
+	let [along, free, said] = [0, 0, Number.NaN];
+	for (const { cutDrop } of row) {
+		const [left, long] = [LEFT + along / scale, cutDrop / scale];
+		along += cutDrop;
+		const wide = textWidth(about(cutDrop), SIZES.small);
+		const fits = wide + 1 <= long;
+		if ((!fits && said === cutDrop) || left < free) continue;
+		const place = fits ? at(left + long / 2, base) : at(left, base);
+		items.push(
+			text(place, about(cutDrop), { height: SIZES.small, align: fits ? "centre" : "left", layer: "DIMENSIONS" }),
+		);
+		free = left + (fits ? long : wide + 1);
+		said = cutDrop;
+	}
+	return items;
+}
+
 function lengthItems(
 	of: SheetOf,
 	{ cutDrop, needed, parts }: ClothLength,
@@ -137,7 +160,7 @@ function lengthItems(
 	box: Box,
 	scale: number,
 ): Mark[] {
-	const { bay, plan, about } = of;
+	const { bay, plan } = of;
 	const { headingTurning, hemTurning } = bay.makeUp;
 	const fold = (mm: number) => {
 		const x = box.left + mm / scale;
@@ -159,11 +182,6 @@ function lengthItems(
 		fold(needed - hemTurning),
 		...shares,
 		line("CUTS", at(box.right, box.top), at(box.right, box.bottom), { pen: "wide" }),
-		text(at((box.left + box.right) / 2, box.bottom + 3.6), about(cutDrop), {
-			height: SIZES.small,
-			align: "centre",
-			layer: "DIMENSIONS",
-		}),
 	];
 }
 
@@ -179,20 +197,16 @@ function nameItems(
 	const room = box.right - box.left - 2;
 	const name = curtainTitle(curtain, all);
 	const [whose, part] = name.split(", ");
+	const parted =
+		textWidth(name, SIZES.small) <= room ? [name] : [whose as string, ...(part === undefined ? [] : [part])];
 	const rows = [
-		...(isFirst ? [String(number)] : []),
-		...(textWidth(name, SIZES.small) <= room ? [name] : [whose as string, ...(part === undefined ? [] : [part])]),
+		...(isFirst ? [{ words: String(number), height: SIZES.usual, bold: true }] : []),
+		...parted.map((words) => ({ words, height: SIZES.small, bold: false })),
 	];
-	const shown = rows.filter((_, i) => (i + 1) * 4 <= box.bottom - box.top);
-	return shown.map((words, i) =>
-		text(
-			at(middle.x, middle.y + 1 + (i - (shown.length - 1) / 2) * 4),
-			shortened(words, room, isFirst && i === 0 ? SIZES.usual : SIZES.small),
-			{
-				height: isFirst && i === 0 ? SIZES.usual : SIZES.small,
-				bold: isFirst && i === 0,
-				align: "centre",
-			},
-		),
+	const shown = rows.filter(
+		({ words, height, bold }, i) => (i + 1) * 4 <= box.bottom - box.top && textWidth(words, height, bold) <= room,
+	);
+	return shown.map(({ words, ...style }, i) =>
+		text(at(middle.x, middle.y + 1 + (i - (shown.length - 1) / 2) * 4), words, { ...style, align: "centre" }),
 	);
 }

@@ -213,11 +213,11 @@ const REMARKS: WriteIn = {
 const SIGN_OFF: WriteIn = {
 	name: "sign-off",
 	title: "Signed",
-	how: "Handed over with the instructions for the track, and taken over as described above.",
+	how: "",
 	columns: [{ heading: "", of: "words" }, box("name"), box("signature"), box("date")],
 	rows: [
-		["Fitted by", "", "", ""],
-		["Taken over by", "", "", ""],
+		["Fitted, and instructions left, by", "", "", ""],
+		["Taken over as said above by", "", "", ""],
 	],
 };
 

@@ -5,6 +5,7 @@ import { layoutOn } from "../paper/frame.ts";
 import { type Column, type TableData, table } from "../paper/table.ts";
 import { type Entry, entries } from "../paper/words.ts";
 import { pagesOf } from "./pages.ts";
+import { refusedEntries } from "./refused.ts";
 import type { SheetOf } from "./sheet-of.ts";
 
 /** Everything to buy, once for all bays together, because they share their spare; null where nothing is, and for every bay but the first. */
@@ -16,7 +17,13 @@ export function orderSheet(of: SheetOf): Sheet | null {
 	const several = plans.length > 1;
 	const bay = several ? { ...of.bay, id: "job", name: plans.map(({ id }) => nameOf(of, id)).join(", ") } : of.bay;
 	const tables = [orderTable(of, order), sourceTable(of, order)];
-	const blocks = [table(tables[0] as TableData), entries(totalEntries(of, order)), table(tables[1] as TableData)];
+	const refused = plans.flatMap((each) => refusedEntries({ plan: each }, "buy")).slice(0, 1);
+	const blocks = [
+		...(refused.length > 0 ? [entries(refused)] : []),
+		table(tables[0] as TableData),
+		entries(totalEntries(of, order)),
+		table(tables[1] as TableData),
+	];
 	const bodies = flow(blocks, layoutOn(of.paper).columns).map((items) => ({ items, scale: "–" }));
 	return {
 		name: "order",
@@ -68,7 +75,8 @@ const amount = ({ unit }: OrderLine, quantity: number | null): string =>
 
 const money = (sum: number | null): string => (sum === null ? "" : sum.toFixed(2));
 
-function totalEntries({ plans }: SheetOf, order: JobOrder): Entry[] {
+function totalEntries(of: SheetOf, order: JobOrder): Entry[] {
+	const { plans } = of;
 	const left = totalWhy(order);
 	const unused = order.pricesNotUsed;
 	const refused = plans.filter(({ path }) => path === null).map(({ id }) => id);

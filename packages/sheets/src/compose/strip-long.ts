@@ -8,9 +8,9 @@ import { shifted } from "../paper/shifted.ts";
 import { TITLE_HEIGHT, TITLE_WIDTH } from "../paper/title-block.ts";
 import { type Entry, entries } from "../paper/words.ts";
 import type { PageBody } from "./pages.ts";
+import { pieceFacts } from "./piece-facts.ts";
 import { CHECK_BAR, type SheetOf } from "./sheet-of.ts";
 import { haveRoom, type RowLook, SIDE, stripRow, stripRows } from "./strip-rows.ts";
-import { pieceFacts } from "./strip-sheet.ts";
 
 /** Heights of rolls and of folded strips, mm: the short sides of A4, A3 and A2. */
 const HEIGHTS = [210, 297, 420];

@@ -1,4 +1,4 @@
-import { AT_95, type Piece } from "@baywright/setout";
+import type { Piece } from "@baywright/setout";
 import type { Figure, Item, Sheet } from "../paper/drawing.ts";
 import { type Block, flow, whole } from "../paper/flow.ts";
 import { layoutOn, wideColumn } from "../paper/frame.ts";
@@ -6,12 +6,13 @@ import { heightOf, widthOf } from "../paper/place.ts";
 import { SCALES, scaleName } from "../paper/scales.ts";
 import { tableSideBySide } from "../paper/side-by-side.ts";
 import { table } from "../paper/table.ts";
-import { type Entry, entries } from "../paper/words.ts";
+import { entries } from "../paper/words.ts";
 import { markTable } from "./fitting-tables.ts";
 import { type PageBody, pagesOf } from "./pages.ts";
+import { pieceFacts } from "./piece-facts.ts";
 import type { SheetOf } from "./sheet-of.ts";
 import { longPages } from "./strip-long.ts";
-import { haveRoom, type RowLook, SIDE, type StripRow, stripRow, stripRows, takenUp } from "./strip-rows.ts";
+import { haveRoom, type RowLook, SIDE, type StripRow, stripRow, stripRows } from "./strip-rows.ts";
 
 /** No more rows than this of one piece on a sheet. */
 const MOST_ROWS = 3;
@@ -75,32 +76,6 @@ function rowsFor(of: SheetOf, piece: Piece, width: number, room: number): { rows
 	if (best === undefined) throw new Error("Broken invariant: there is a scale at which a piece is drawn.");
 	return best;
 }
-
-/** What a piece is, before it is marked. */
-export function pieceFacts(of: SheetOf, piece: Piece): Entry[] {
-	const { plan, fine } = of;
-	const { cutLength, finishedLength, sd } = piece;
-	const sure = sd === null ? "nothing is taped, so how sure it is is not known" : `± ${fine(AT_95 * sd)} at 95 %`;
-	const [left, right] = takenUp(plan, piece);
-	const ends = [
-		...(left > 0 ? [`${fine(left)} at its left end`] : []),
-		...(right > 0 ? [`${fine(right)} at its right end`] : []),
-	];
-	const taken = ends.length === 0 ? "" : `; end hardware takes up ${ends.join(" and ")}`;
-	return [
-		{
-			sign: "none",
-			lead: `Cut length ${fine(cutLength)}`,
-			text: `${capital(sure)}. Finished length ${fine(finishedLength)}${taken}.`,
-		},
-		{
-			sign: "none",
-			text: "Left and right as seen from the room. Every figure is taped from a cut end of this piece, never from the end of the track; both readings of a mark give the same place.",
-		},
-	];
-}
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** A list of marks is read more easily where it is no wider than this, mm. */
 const LIST = 80;

@@ -2,6 +2,7 @@ import type { CurtainSetOut } from "@baywright/setout";
 import type { Sheet } from "../paper/drawing.ts";
 import { type Block, flow, whole } from "../paper/flow.ts";
 import { layoutOn } from "../paper/frame.ts";
+import { kept } from "../paper/kept.ts";
 import { shifted } from "../paper/shifted.ts";
 import { type TableData, table } from "../paper/table.ts";
 import { type Entry, entries } from "../paper/words.ts";
@@ -11,6 +12,7 @@ import { curtainsToMake } from "./curtain-names.ts";
 import { cutPlan } from "./cut-plan.ts";
 import { cutPlanBlock } from "./cut-plan-drawing.ts";
 import { pagesOf } from "./pages.ts";
+import { refusedEntries } from "./refused.ts";
 import type { SheetOf } from "./sheet-of.ts";
 
 /** What the workroom makes and cuts; null where the job names no curtain. */
@@ -18,12 +20,13 @@ export function workroomSheet(of: SheetOf): Sheet | null {
 	const { plan, bay } = of;
 	const curtains = curtainsToMake(plan.curtains);
 	if (curtains.length === 0) return null;
+	const layout = layoutOn(of.paper);
 	const cuts = cutPlan(curtains, (curtain) => clothOf(of, curtain), bay.makeUp.headingTurning + bay.makeUp.hemTurning);
 	const blocks = [
 		entries(beforeEntries(of, curtains), { heading: "Before cutting" }),
 		...curtains.map((curtain) => curtainBlock(of, curtain)),
 		table(makeUpTable(of)),
-		...cuts.map((each) => cutPlanBlock(of, each)),
+		...cuts.map((each) => kept(cutPlanBlock(of, each), layout)),
 	];
 	return {
 		name: "workroom",
@@ -32,7 +35,7 @@ export function workroomSheet(of: SheetOf): Sheet | null {
 		pages: pagesOf(
 			of,
 			{ kind: "Workroom sheet", mark: "W" },
-			flow(blocks, layoutOn(of.paper).columns).map((items) => ({ items, scale: "–" })),
+			flow(blocks, layout.columns).map((items) => ({ items, scale: "–" })),
 		),
 		figures: [],
 		tables: [curtainsTable(of), makeUpTable(of)],
@@ -40,9 +43,11 @@ export function workroomSheet(of: SheetOf): Sheet | null {
 	};
 }
 
-function beforeEntries({ plan, about }: SheetOf, curtains: readonly CurtainSetOut[]): Entry[] {
+function beforeEntries(of: SheetOf, curtains: readonly CurtainSetOut[]): Entry[] {
+	const { plan, about } = of;
 	const noDrop = curtains.some(({ drop }) => drop === null);
 	return [
+		...refusedEntries(of, "cut cloth"),
 		{
 			sign: "none",
 			text: `For ${plan.system.name}${plan.height === null ? "" : `, ${about(plan.height)} above the floor`}. Left and right as seen from the room. Widths are along the track's centre line${plan.survey === null ? "; nothing is taped yet, so do not cut by them" : ""}.`,
