@@ -178,6 +178,7 @@ describe("on the track", () => {
 		expect(inside.messages).toEqual([
 			"Curtain 1 and curtain 2 overlap by 400 mm, from 500 mm to 900 mm along the track.",
 		]);
+		expect(inside.labels).toEqual(["Remove curtain 2"]);
 	});
 });
 
@@ -258,6 +259,22 @@ describe("figures that nobody would expect", () => {
 			jobOf({ track: track(0, 1000, { draw: "left" }), makeUp: { overlap: 0 }, curtains: [{ fullness: 9 }] }),
 		)[0];
 		expect(plan?.curtains[0]).toMatchObject({ fullness: 9, flatWidth: 9000 });
+	});
+
+	test("a drop that goes far past the floor, once the track's height is known", () => {
+		const high = { track: track(0, 3000, { height: 2200 }) };
+		expect(one({ drop: 2500 }, high)).toEqual([]);
+		expect(one({ drop: 2600 })).toEqual([]);
+		expect(one({ drop: 2600 }, high)).toEqual([
+			"The finished drop of curtain 1 is 2600 mm; 150 mm to 2500 mm is sensible. It is worked with as it stands.",
+		]);
+	});
+
+	test("a curtain that is hardly one", () => {
+		expect(one({ from: 500, to: 560 })).toEqual([
+			"The stretch of track of curtain 1 is 60 mm; 100 mm to 20000 mm is sensible. It is worked with as it stands.",
+		]);
+		expect(one({ from: 500, to: 600 })).toEqual([]);
 	});
 
 	test("a cloth that no curtain of the bay is made of is not asked about", () => {

@@ -193,3 +193,16 @@ function frozen<Value>(value: Value): Value {
 	for (const part of Object.values(value)) frozen(part);
 	return Object.freeze(value);
 }
+
+test("a bracket hardly over its limit is offered one more beside it, though that takes off little", () => {
+	// A long wall with brackets where the system puts them; drawn back, the end bracket and the next share the stack.
+	const corners = [
+		[0, 0],
+		[3000, 0],
+	];
+	const long = { curtains: [FOUR_KILOS], bay: { corners, track: { system: "plain", draw: "left" } } };
+	const most = Math.max(...planOf(long).loads.map(({ greatest }) => greatest));
+	const over = planOf({ ...long, maxLoad: most * 0.999 }).findings.find(({ code }) => code === "bracket-overloaded");
+	expect(Number(over?.figures.load) / Number(over?.figures.limit)).toBeLessThan(1.002);
+	expect(over?.remedies.map(({ action }) => action)).toEqual(["pin-brackets"]);
+});

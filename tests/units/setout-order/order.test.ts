@@ -281,3 +281,13 @@ test("no field of the CSV is taken for a formula, and all come back whole", () =
 	});
 	fc.assert(property, { seed: 4180, numRuns: 100 });
 });
+
+test("a curtain that parts is named once, by the number that findings give it", () => {
+	const plan = planOf({ curtains: [{ drop: 2000 }] });
+	expect(plan.curtains).toHaveLength(2);
+	const whys = ofKind(plan, "glider", "master-carrier", "hook", "heading-tape").map(
+		(part) => describePart(part, "mm").why,
+	);
+	expect(whys).toHaveLength(4);
+	for (const why of whys) expect(why).toMatch(/curtain 1\b/);
+});

@@ -24,6 +24,6 @@ export function curtainFindings(
 		...onTrackFindings(bay, track.path.length),
 		...stackFindings(track.path, curtains),
 		...touchingBehind(bay, track, curtains, corners, height),
-		...unusualFigures(bay, cloths, system),
+		...unusualFigures(bay, cloths, system, track.path.length, height),
 	];
 }

@@ -74,11 +74,14 @@ export function offTrackRemedies(finding: Finding, refused: Refused): Remedy[] {
 	return curing(refused, finding, shortened.length > 0 ? shortened : [removeCurtain(curtain)]);
 }
 
-/** Two that overlap meet in the middle of it, or where the second begins; one within the other is removed. */
+/** Two that overlap meet in the middle of it, or where the second begins; one within the other is removed, for they could only meet where the outer one lost its far end. */
 export function overlapRemedies(finding: Finding, refused: Refused): Remedy[] {
 	const second = finding.where.curtain as number;
 	const first = finding.figures.other as number;
 	const { from, to } = finding.figures;
+	const { curtains } = refused.bay;
+	const end = (one: number) => curtains[one]?.to ?? Number.POSITIVE_INFINITY;
+	if (end(second) < end(first)) return curing(refused, finding, [removeCurtain(second)]);
 	const middle = Math.round((Number(from) + Number(to)) / 2);
 	const met = curing(refused, finding, [
 		meetAt(first, second, middle),

@@ -101,6 +101,7 @@ export function unusualSentence({ where, figures }: Told, length: (name: string)
 }
 
 const NAMES: Readonly<Record<SensibleFigure, string>> = {
+	stretch: "stretch of track",
 	fullness: "fullness",
 	drop: "finished drop",
 	overlap: "overlap",
@@ -121,6 +122,7 @@ const NAMES: Readonly<Record<SensibleFigure, string>> = {
 };
 
 const UNITS: Readonly<Record<SensibleFigure, "length" | string>> = {
+	stretch: "length",
 	fullness: "",
 	drop: "length",
 	overlap: "length",

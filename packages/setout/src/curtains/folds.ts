@@ -7,7 +7,7 @@ import { roundUp } from "./cutting.ts";
 const SPRING = 3;
 const GLIDER = 8;
 
-/** Track (mm) that so much flat cloth takes up drawn back: by the cloth's or the system's packing, else by how thick its folds lie, else as usual. */
+/** Track (mm) that so much flat cloth takes up drawn back: by the cloth's or the system's packing, else as usual for the heading, or more where its folds lie thicker. */
 export function stackLength(
 	flatWidth: number,
 	heading: Heading,
@@ -18,10 +18,11 @@ export function stackLength(
 ): number {
 	const given = cloth?.packing[heading] ?? system.packing[heading];
 	if (given !== undefined) return (flatWidth * given) / 1000;
+	const usual = (flatWidth * USUAL_HEADINGS[heading].packing) / 1000;
 	const thick = cloth?.thickness ?? null;
-	if (thick === null || fold === 0) return (flatWidth * USUAL_HEADINGS[heading].packing) / 1000;
+	if (thick === null || fold === 0) return usual;
 	const layers = flatWidth / fold;
-	return Math.max(layers * SPRING * (thick + (cloth?.lining?.thickness ?? 0)), gliders * GLIDER);
+	return Math.max(usual, layers * SPRING * (thick + (cloth?.lining?.thickness ?? 0)), gliders * GLIDER);
 }
 
 /** Between hooks along the drawn curtain, mm. */

@@ -5,6 +5,7 @@ import type { TrackSystem } from "../library/system.ts";
 
 /** Between which figures something is sensible (common practice, no source). Lengths mm, areal masses g/m². */
 const SENSIBLE = {
+	stretch: [100, 20_000],
 	fullness: [1.2, 4],
 	drop: [150, 6000],
 	overlap: [0, 400],
@@ -24,6 +25,9 @@ const SENSIBLE = {
 	"glider spacing": [30, 200],
 } as const satisfies Record<string, readonly [least: number, greatest: number]>;
 
+/** Cloth that lies on the floor where a curtain is to be longer than the track is high, mm. */
+const ON_THE_FLOOR = 300;
+
 export type SensibleFigure = keyof typeof SENSIBLE;
 
 /** A figure of the job, what it is of, and its field in the file. */
@@ -34,17 +38,37 @@ interface Asked {
 	readonly where?: Finding["where"];
 	/** Name of the cloth or system that has it. */
 	readonly of?: string;
+	/** Less than the usual greatest: no drop goes far past the floor. */
+	readonly most?: number;
 	/** 0 says that there is none. */
 	readonly noneIsZero?: boolean;
 }
 
 /** Each figure of the curtains, their make-up and the cloths in use that nobody would expect. They are worked with as they stand. */
-export function unusualFigures(bay: Bay, cloths: readonly Cloth[], system: TrackSystem): Finding[] {
+export function unusualFigures(
+	bay: Bay,
+	cloths: readonly Cloth[],
+	system: TrackSystem,
+	length: number,
+	height: number | null,
+): Finding[] {
 	const used = new Set(bay.curtains.map(({ cloth }) => cloth));
 	const asked = [
-		...bay.curtains.flatMap(({ fullness, drop }, curtain): Asked[] => [
+		...bay.curtains.flatMap(({ from, to, fullness, drop }, curtain): Asked[] => [
+			{
+				what: "stretch",
+				value: (from ?? 0) < length ? (to ?? length) - (from ?? 0) : null,
+				field: `curtains[${curtain}].to`,
+				where: { curtain },
+			},
 			{ what: "fullness", value: fullness, field: `curtains[${curtain}].fullness`, where: { curtain } },
-			{ what: "drop", value: drop, field: `curtains[${curtain}].drop`, where: { curtain } },
+			{
+				what: "drop",
+				value: drop,
+				field: `curtains[${curtain}].drop`,
+				where: { curtain },
+				...(height === null ? {} : { most: height + ON_THE_FLOOR }),
+			},
 		]),
 		...ofMakeUp(bay.makeUp),
 		...cloths.filter(({ id }) => used.has(id)).flatMap(ofCloth),
@@ -56,8 +80,9 @@ export function unusualFigures(bay: Bay, cloths: readonly Cloth[], system: Track
 			of: system.name,
 		} as const,
 	];
-	return asked.flatMap(({ what, value, field, where, of, noneIsZero }: Asked): Finding[] => {
-		const [least, greatest] = SENSIBLE[what];
+	return asked.flatMap(({ what, value, field, where, of, most, noneIsZero }: Asked): Finding[] => {
+		const [least, usual] = SENSIBLE[what];
+		const greatest = Math.max(least, Math.min(usual, most ?? usual));
 		if (value === null || value === undefined || (value >= least && value <= greatest)) return [];
 		if (noneIsZero === true && value === 0) return [];
 		const named = of === undefined ? {} : { of };

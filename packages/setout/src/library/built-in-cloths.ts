@@ -11,7 +11,14 @@ const INTERLINING = { name: "Interlining and plain lining", width: 1370, mass: 4
  * thicknesses are what cloths of each kind weigh and measure (common practice, no source).
  */
 const figures: readonly z.input<typeof clothSchema>[] = [
-	{ id: "sheer-voile", name: "Sheer voile", width: 3000, mass: 60, thickness: 0.2 },
+	{
+		id: "sheer-voile",
+		name: "Sheer voile",
+		width: 3000,
+		mass: 60,
+		thickness: 0.2,
+		packing: { pencil: 55, pinch: 60, goblet: 70, box: 65, wave: 45 },
+	},
 	{ id: "light-cotton", name: "Light cotton, unlined", width: 1370, mass: 140, thickness: 0.35 },
 	{ id: "medium-cotton", name: "Medium cotton, lined", width: 1370, mass: 230, thickness: 0.5, lining: PLAIN_LINING },
 	{

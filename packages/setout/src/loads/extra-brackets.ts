@@ -58,8 +58,7 @@ export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 			},
 		);
 		const best = choices.toSorted((a, b) => excessOn(wall, a.row) - excessOn(wall, b.row))[0];
-		// Does it help at all?
-		if (best === undefined || excessOn(wall, best.row) > excessOn(wall, row) - LEAST_HELP) return [];
+		if (best === undefined || !helps(excessOn(wall, row), excessOn(wall, best.row))) return [];
 		added.push(best.place);
 		kept.push(...best.beside);
 		row = best.row;
@@ -68,6 +67,9 @@ export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 	const warnings = findings.filter(isWarning).length;
 	return trial.cures(finding, remedy.change) && trial.warnings(remedy.change) < warnings ? [remedy] : [];
 }
+
+/** What is hardly over its limit is cured by little. */
+const helps = (excess: number, left: number): boolean => left === 0 || left <= excess - LEAST_HELP;
 
 const alongTrack = (a: WallPlace, b: WallPlace): number => a.wall - b.wall || a.at - b.at;
 

@@ -34,33 +34,33 @@ export function influenceLines(supports: readonly number[]): InfluenceLines {
 /** Under this (mm) a stretch is taken as so long, so that a load at one point has a length to be spread over. */
 export const LEAST_STRETCH = 0.01;
 
-/** Adds the part of a load, spread evenly from one station to another, that each support takes (all of it where there is but one) to the places of `reactions` from `first` on. */
+/** Adds the part of a load, spread evenly from one station to another, that each support takes (all of it where there is but one) to `reactions`. */
 export function addShares(
 	lines: InfluenceLines,
 	{ from, to }: { readonly from: number; readonly to: number },
 	load: number,
 	reactions: Float64Array,
-	first = 0,
 ): void {
 	const widened = Math.max(0, LEAST_STRETCH - (to - from)) / 2;
 	const start = from - widened;
 	const end = to + widened;
-	addArea(lines, end, load / (end - start), reactions, first);
-	addArea(lines, start, -load / (end - start), reactions, first);
+	addArea(lines, end, load / (end - start), reactions);
+	addArea(lines, start, -load / (end - start), reactions);
 }
 
-/** Adds the integral of every line, from the first support to `x`, times `factor`, to the places of `sum` from `first` on. */
+/** Adds the integral of the lines, from the first support to `x`, times `factor`, to `sum`; of those from `low` to before `high` at the least. */
 export function addArea(
 	{ supports, curvature, area }: InfluenceLines,
 	x: number,
 	factor: number,
 	sum: Float64Array,
-	first = 0,
+	low = 0,
+	high = supports.length,
 ): void {
 	const count = supports.length;
 	if (count === 0) return;
 	if (count === 1) {
-		sum[first] = (sum[first] as number) + factor * (x - at(supports, 0));
+		sum[0] = (sum[0] as number) + factor * (x - at(supports, 0));
 		return;
 	}
 	const outside = x < at(supports, 0) ? -1 : x > at(supports, count - 1) ? 1 : 0;
@@ -93,15 +93,15 @@ export function addArea(
 	const areas = base * count;
 	const lefts = span * count;
 	const rights = lefts + count;
-	for (let i = 0; i < count; i++)
-		sum[first + i] =
-			(sum[first + i] as number) +
+	for (let i = low; i < high; i++)
+		sum[i] =
+			(sum[i] as number) +
 			factor *
 				((area[areas + i] as number) +
 					bentLeft * (curvature[lefts + i] as number) +
 					bentRight * (curvature[rights + i] as number));
-	sum[first + span] = (sum[first + span] as number) + factor * left;
-	sum[first + span + 1] = (sum[first + span + 1] as number) + factor * right;
+	sum[span] = (sum[span] as number) + factor * left;
+	sum[span + 1] = (sum[span + 1] as number) + factor * right;
 }
 
 /** The three-moment equations for all lines at once: one tridiagonal matrix, a right-hand side for each support. */
@@ -131,7 +131,7 @@ function curvatures(supports: readonly number[]): Float64Array {
 }
 
 /** The span in which a station between the first and the last support lies. */
-function spanAt(supports: readonly number[], x: number): number {
+export function spanAt(supports: readonly number[], x: number): number {
 	let low = 0;
 	let high = supports.length - 2;
 	while (low < high) {

@@ -1,4 +1,4 @@
-import { addArea, addShares, type InfluenceLines, LEAST_STRETCH } from "./influence.ts";
+import { addArea, addShares, type InfluenceLines, LEAST_STRETCH, spanAt } from "./influence.ts";
 
 /** A curtain as it loads the track. Stations, mm; mass kg, null = not known. */
 export interface HungCurtain {
@@ -26,70 +26,122 @@ const TRIED_PER_SPAN = 6;
 export function extremesOf(curtain: HungCurtain, mass: number, lines: InfluenceLines): Extremes {
 	const count = lines.supports.length;
 	const shares = sharesTried(curtain, lines.supports);
-	const loads = loadsTried(curtain, mass, shares, lines);
-	const most = new Float64Array(count);
-	const least = new Float64Array(count);
-	for (let i = 0; i < count; i++) {
-		let highest = 0;
-		let lowest = 0;
-		for (let k = 1; k < shares.length; k++) {
-			const load = loads[k * count + i] as number;
-			if (load > (loads[highest * count + i] as number)) highest = k;
-			if (load < (loads[lowest * count + i] as number)) lowest = k;
-		}
-		most[i] = topNear(shares, loads, count, i, highest);
-		least[i] = topNear(shares, loads, count, i, lowest);
-	}
-	return { most, least };
-}
-
-/** The top (or the bottom) of the parabola through the highest (lowest) load tried on a support and those beside it. */
-function topNear(shares: readonly number[], loads: Float64Array, count: number, i: number, best: number): number {
-	const top = loads[best * count + i] as number;
-	if (best === 0 || best === shares.length - 1) return top;
-	const before = (shares[best] as number) - (shares[best - 1] as number);
-	const after = (shares[best + 1] as number) - (shares[best] as number);
-	const left = (top - (loads[(best - 1) * count + i] as number)) / before;
-	const right = ((loads[(best + 1) * count + i] as number) - top) / after;
-	const bend = (right - left) / (before + after);
-	if (bend === 0) return top;
-	const slope = (left * after + right * before) / (before + after);
-	return top - slope ** 2 / (4 * bend);
-}
-
-/** The load on support i with the curtain left at the share k of its way, in [k · count + i]. */
-function loadsTried(
-	{ from, to, stack }: HungCurtain,
-	mass: number,
-	shares: readonly number[],
-	lines: InfluenceLines,
-): Float64Array {
-	const count = lines.supports.length;
-	const loads = new Float64Array(count * shares.length);
-	const restsLeft = stack.from === from;
-	const rests = restsLeft || stack.to === to;
-	// The end that stays where it is, as one of a curtain drawn back to its side does, is reckoned once.
-	const beside = new Float64Array(count);
-	if (rests) addArea(lines, restsLeft ? from : to, restsLeft ? -1 : 1, beside);
+	const loadsAt = loadsTried(curtain, mass, lines);
+	const most = highestOf(count);
+	const least = highestOf(count);
+	// Row by row, and only those beside the highest are kept: on hundreds of brackets all of them would be millions of figures.
+	let before = new Float64Array(count);
+	let now = new Float64Array(count);
 	for (let k = 0; k < shares.length; k++) {
-		const share = shares[k] as number;
+		[before, now] = [now, before];
+		now.fill(Number.NaN);
+		const isEnd = k === 0 || k === shares.length - 1;
+		const [low, high] = isEnd ? [0, count] : supportsNear(curtain, shares[k] as number, lines);
+		loadsAt(shares[k] as number, now, low, high);
+		noteRow(most, k, before, now, low, high, 1);
+		noteRow(least, k, before, now, low, high, -1);
+	}
+	return { most: topsOf(most, shares), least: topsOf(least, shares) };
+}
+
+/**
+ * The supports, from one to before another, that may be loaded most or least while the leading edge stands there. Bending dies away along the
+ * supports, to a quarter or so with each, and past these only how thin the curtain is spread counts: there a load grows or shrinks steadily as far as
+ * the curtain's end positions, which are tried on all.
+ */
+function supportsNear(curtain: HungCurtain, share: number, { supports }: InfluenceLines): readonly [number, number] {
+	if (supports.length <= 2 * NEAR || !rests(curtain)) return [0, supports.length];
+	const [start, end] = wayOf(curtain);
+	const span = spanAt(supports, start + share * (end - start));
+	return [Math.max(0, span - NEAR), Math.min(supports.length, span + 2 + NEAR)];
+}
+
+/** Supports away at which a billionth is left of what bends the track. */
+const NEAR = 16;
+
+/** For each support the highest load so far: at which share it was tried, and the loads tried just before and just after; NaN = not tried. */
+interface Highest {
+	readonly at: Int32Array;
+	readonly top: Float64Array;
+	readonly before: Float64Array;
+	readonly after: Float64Array;
+}
+
+const highestOf = (count: number): Highest => ({
+	at: new Int32Array(count),
+	top: new Float64Array(count),
+	before: new Float64Array(count),
+	after: new Float64Array(count),
+});
+
+/** `sign` −1 looks for the lowest. */
+function noteRow(
+	{ at, top, before, after }: Highest,
+	k: number,
+	last: Float64Array,
+	row: Float64Array,
+	low: number,
+	high: number,
+	sign: 1 | -1,
+): void {
+	for (let i = low; i < high; i++) {
+		const load = row[i] as number;
+		if (k === 0 || sign * load > sign * (top[i] as number)) {
+			at[i] = k;
+			top[i] = load;
+			before[i] = k === 0 ? Number.NaN : (last[i] as number);
+			after[i] = Number.NaN;
+		} else if (at[i] === k - 1) after[i] = load;
+	}
+}
+
+/** The top (or the bottom) of the parabola through the highest (lowest) load tried on each support and those beside it. */
+const topsOf = ({ at, top, before, after }: Highest, shares: readonly number[]): Float64Array =>
+	top.map((load, i) => {
+		const best = at[i] as number;
+		if (Number.isNaN(before[i] as number) || Number.isNaN(after[i] as number)) return load;
+		const fromLast = (shares[best] as number) - (shares[best - 1] as number);
+		const toNext = (shares[best + 1] as number) - (shares[best] as number);
+		const left = (load - (before[i] as number)) / fromLast;
+		const right = ((after[i] as number) - load) / toNext;
+		const bend = (right - left) / (fromLast + toNext);
+		if (bend === 0) return load;
+		const slope = (left * toNext + right * fromLast) / (fromLast + toNext);
+		return load - slope ** 2 / (4 * bend);
+	});
+
+/** Does one end stay where it is, as that of a curtain drawn back to its side does? */
+const rests = ({ from, to, stack }: HungCurtain): boolean => stack.from === from || stack.to === to;
+
+/** Writes the loads on supports, from one to before another, with the curtain left at a share of its way. */
+function loadsTried(
+	curtain: HungCurtain,
+	mass: number,
+	lines: InfluenceLines,
+): (share: number, row: Float64Array, low: number, high: number) => void {
+	const { from, to, stack } = curtain;
+	const restsLeft = stack.from === from;
+	const oneRests = rests(curtain);
+	// The end that stays where it is is reckoned once.
+	const beside = new Float64Array(lines.supports.length);
+	if (oneRests) addArea(lines, restsLeft ? from : to, restsLeft ? -1 : 1, beside);
+	return (share, row, low, high) => {
 		const start = from + share * (stack.from - from);
 		const end = to + share * (stack.to - to);
-		const row = k * count;
-		if (!rests || end - start < LEAST_STRETCH) {
-			addShares(lines, { from: start, to: end }, mass, loads, row);
-			continue;
+		if (!oneRests || end - start < LEAST_STRETCH) {
+			row.fill(0);
+			addShares(lines, { from: start, to: end }, mass, row);
+			return;
 		}
 		const load = mass / (end - start);
-		for (let i = 0; i < count; i++) loads[row + i] = load * (beside[i] as number);
-		addArea(lines, restsLeft ? end : start, restsLeft ? load : -load, loads, row);
-	}
-	return loads;
+		for (let i = low; i < high; i++) row[i] = load * (beside[i] as number);
+		addArea(lines, restsLeft ? end : start, restsLeft ? load : -load, row, low, high);
+	};
 }
 
 /** Where the leading edge passes a support, and evenly between. */
-function sharesTried({ from, to, stack }: HungCurtain, supports: readonly number[]): number[] {
-	const [start, end] = Math.abs(stack.to - to) > Math.abs(stack.from - from) ? [to, stack.to] : [from, stack.from];
+function sharesTried(curtain: HungCurtain, supports: readonly number[]): number[] {
+	const [start, end] = wayOf(curtain);
 	if (start === end) return [0];
 	const passed = supports
 		.map((station) => (station - start) / (end - start))
@@ -102,3 +154,7 @@ function sharesTried({ from, to, stack }: HungCurtain, supports: readonly number
 	}
 	return shares;
 }
+
+/** Stations of the leading edge, drawn and drawn back. */
+const wayOf = ({ from, to, stack }: HungCurtain): readonly [drawn: number, back: number] =>
+	Math.abs(stack.to - to) > Math.abs(stack.from - from) ? [to, stack.to] : [from, stack.from];

@@ -2,7 +2,7 @@ import { glidersOf } from "../curtains/folds.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { Library } from "../library/library.ts";
 import { clothParts } from "./cloth-parts.ts";
-import { type Counted, piece, type ToCount } from "./counted.ts";
+import { type Counted, curtainPlaces, piece, type ToCount } from "./counted.ts";
 import { fixingParts } from "./fixing-parts.ts";
 import type { Part, PartSource } from "./part.ts";
 import { metresUp, spareOf } from "./spare.ts";
@@ -64,7 +64,7 @@ function bracketParts({ track: { mounting } }: Bay, { brackets, joints, system }
 
 /** Common practice, no source: one end stop or pulley an end, one master carrier for each curtain's leading edge. */
 function hardwareParts({ joints, system, curtains }: ToCount, length: number): Counted[] {
-	const each = curtains.map((_, index) => index);
+	const each = curtainPlaces(curtains);
 	const hung: PartSource[] = curtains.length > 0 ? [{ of: "curtains", indexes: each }] : [{ of: "track" }];
 	const gliders =
 		curtains.length > 0

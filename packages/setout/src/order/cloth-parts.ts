@@ -2,14 +2,9 @@ import type { CurtainSetOut } from "../bay-plan.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { Cloth } from "../library/cloth.ts";
 import type { Heading } from "../library/heading.ts";
-import { type Counted, piece, type ToCount } from "./counted.ts";
+import { type Counted, curtainPlaces, piece, type ToCount } from "./counted.ts";
 import type { PartKind } from "./part.ts";
 import { metresUp } from "./spare.ts";
-
-interface Given {
-	readonly index: number;
-	readonly curtain: CurtainSetOut;
-}
 
 /** Cloth, lining, heading tape and hooks of the curtains that the job names; where it names none, nothing is made. */
 export function clothParts(
@@ -17,24 +12,22 @@ export function clothParts(
 	{ curtains, system }: Pick<ToCount, "curtains" | "system">,
 	cloths: readonly Cloth[],
 ): Counted[] {
-	const given = curtains
-		.map((curtain, index): Given => ({ index, curtain }))
-		.filter(({ curtain }) => curtain.curtain !== null);
+	const given = curtains.filter(({ curtain }) => curtain !== null);
 	if (given.length === 0) return [];
-	const hooks = given.reduce((sum, { curtain }) => sum + curtain.gliders, 0);
+	const hooks = given.reduce((sum, { gliders }) => sum + gliders, 0);
 	return [
-		...inGroups(given, ({ curtain }) => curtain.cloth ?? "").flatMap(([id, hung]) => ofCloth(id, hung, cloths)),
-		...inGroups(given, ({ curtain }) => curtain.heading).map(([heading, hung]) =>
+		...inGroups(given, ({ cloth }) => cloth ?? "").flatMap(([id, hung]) => ofCloth(id, hung, cloths)),
+		...inGroups(given, ({ heading }) => heading).map(([heading, hung]) =>
 			tape(heading as Heading, hung, makeUp.sideTurning),
 		),
-		piece("hook", system.id, hooks, [{ of: "curtains", indexes: given.map(({ index }) => index) }]),
+		piece("hook", system.id, hooks, [{ of: "curtains", indexes: curtainPlaces(given) }]),
 	];
 }
 
 /** Cloth and lining of the curtains of one cloth; those without any are nothing to buy by name, but are not passed over in silence. */
-function ofCloth(id: string, hung: readonly Given[], cloths: readonly Cloth[]): Counted[] {
+function ofCloth(id: string, hung: readonly CurtainSetOut[], cloths: readonly Cloth[]): Counted[] {
 	const cloth = cloths.find((each) => each.id === id);
-	const from = [{ of: "curtains", indexes: hung.map(({ index }) => index) }] as const;
+	const from = [{ of: "curtains", indexes: curtainPlaces(hung) }] as const;
 	const line = (kind: PartKind, item: string, metres: readonly (number | null)[], name: string): Counted => {
 		const known = metres.filter((each) => each !== null);
 		const isKnown = known.length === metres.length;
@@ -51,7 +44,7 @@ function ofCloth(id: string, hung: readonly Given[], cloths: readonly Cloth[]): 
 	};
 	if (cloth === undefined) return [line("cloth", "cloth", [null], "")];
 	const name = cloth.name || cloth.id;
-	const cutting = hung.map(({ curtain }) => curtain.cutting);
+	const cutting = hung.map((one) => one.cutting);
 	const face = line(
 		"cloth",
 		`cloth ${id}`,
@@ -72,8 +65,8 @@ function ofCloth(id: string, hung: readonly Given[], cloths: readonly Cloth[]): 
 }
 
 /** Along the top of each curtain's flat cloth, its side turnings too (common practice, no source). */
-function tape(heading: Heading, hung: readonly Given[], sideTurning: number): Counted {
-	const length = hung.reduce((sum, { curtain }) => sum + curtain.flatWidth + 2 * sideTurning, 0);
+function tape(heading: Heading, hung: readonly CurtainSetOut[], sideTurning: number): Counted {
+	const length = hung.reduce((sum, { flatWidth }) => sum + flatWidth + 2 * sideTurning, 0);
 	return {
 		kind: "heading-tape",
 		item: `heading tape ${heading}`,
@@ -81,13 +74,13 @@ function tape(heading: Heading, hung: readonly Given[], sideTurning: number): Co
 		quantity: metresUp(length / 1000),
 		unit: "m",
 		size: null,
-		from: [{ of: "curtains", indexes: hung.map(({ index }) => index) }],
+		from: [{ of: "curtains", indexes: curtainPlaces(hung) }],
 		figures: { heading },
 	};
 }
 
-function inGroups(all: readonly Given[], keyOf: (given: Given) => string): [string, Given[]][] {
-	const groups = new Map<string, Given[]>();
+function inGroups(all: readonly CurtainSetOut[], keyOf: (given: CurtainSetOut) => string): [string, CurtainSetOut[]][] {
+	const groups = new Map<string, CurtainSetOut[]>();
 	for (const given of all) {
 		const key = keyOf(given);
 		const group = groups.get(key);

@@ -10,6 +10,11 @@ export type ToCount = Pick<
 	"system" | "path" | "brackets" | "fixings" | "joints" | "stock" | "curtains" | "cords"
 >;
 
+/** The bay's own curtains among those that hang, each once though it parts in two; where the job names none, those that stand in. */
+export const curtainPlaces = (curtains: ToCount["curtains"]): number[] => [
+	...new Set(curtains.map(({ curtain }, index) => curtain ?? index)),
+];
+
 /** What is counted by the piece. */
 export const piece = (
 	kind: PartKind,

@@ -85,10 +85,10 @@ function whyOf(part: Part, length: Show): string {
 			return `one at each end of the track ${PRACTICE}`;
 		case "glider":
 			return figures.length === undefined
-				? `${from}: one at either edge, and no further apart than the hooks`
+				? `${from}: one at either edge of each part, and no further apart than the hooks`
 				: `along ${length(Number(figures.length))} of track, no further apart than ${length(Number(figures.spacing))}`;
 		case "master-carrier":
-			return `one at the leading edge of ${from} ${PRACTICE}; where two meet, one of them has the overlap arm`;
+			return `one at each leading edge of ${from} ${PRACTICE}; where two meet, one of them has the overlap arm`;
 		case "cord":
 			return cordWhy(figures, length);
 		case "tensioner":

@@ -21,7 +21,7 @@ export type PartKind =
 	| "heading-tape"
 	| "hook";
 
-/** Where in the plan a quantity comes from: names of pieces, or places in the plan's own lists. */
+/** Where in the plan a quantity comes from: names of pieces, places in the plan's own lists, or of curtains in the bay's, as findings call them. */
 export type PartSource =
 	| { readonly of: "pieces"; readonly names: readonly string[] }
 	| { readonly of: "brackets" | "joints" | "curtains"; readonly indexes: readonly number[] }
