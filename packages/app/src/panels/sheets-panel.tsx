@@ -3,17 +3,26 @@ import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { usePlan } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
+import { PrinterFields } from "../sheets/printer-fields.tsx";
+import { SheetsSection } from "../sheets/sheets-section.tsx";
+import { useNarrow } from "../shell/media.ts";
 import { saveJobFile } from "../storage/job-file.ts";
 import { planText } from "./plan-text.ts";
 import { PrintedPlan } from "./printed-plan.tsx";
 import { Section } from "./section.tsx";
 
-/** What can be taken away now, and which sheets are still to come. */
+/** Everything that can be taken away: the sheets, the plan in words, the job file. */
 export function SheetsPanel() {
+	const narrow = useNarrow();
 	const [shown, setShown] = useState(false);
 	const fits = usePlan((plan) => plan.path !== null);
 	return (
 		<>
+			{/* On a phone folded away: there it stands under a plan that is worked on, and sheets are only made where they are in sight. */}
+			<Section title="Sheets" gist="to print, to save" open={!narrow}>
+				<SheetsSection />
+			</Section>
+			<PrinterFields />
 			<Section title="The plan in words" gist="to print">
 				<p className="quiet">
 					{fits
@@ -21,8 +30,8 @@ export function SheetsPanel() {
 						: "The track does not fit yet: the page says what stands in its way, and holds nothing to cut by."}
 				</p>
 				<div className="pair">
-					<Button className="button button-main" onPress={() => print()}>
-						Print
+					<Button className="button" onPress={() => print()}>
+						Print the words
 					</Button>
 					<Button className="button" onPress={() => void copyText()}>
 						Copy as text
@@ -38,15 +47,6 @@ export function SheetsPanel() {
 				<Button className="button" onPress={() => void saveJobFile()}>
 					Save the job file
 				</Button>
-			</Section>
-			<Section title="Sheets to come">
-				<ul className="to-come">
-					<li>Fitting sheet: the plan to scale, in the order of the work</li>
-					<li>Bend template at true size, to bend the track to</li>
-					<li>Strip sheet, order, workroom sheet, hand-over sheet</li>
-					<li>Blank survey sheet</li>
-				</ul>
-				<p className="quiet">Not made yet. Until then work from the page in words and from the strip on screen.</p>
 			</Section>
 		</>
 	);
