@@ -27,7 +27,14 @@ test("an opening is pasted on the wall that is chosen, as near its own place as 
 	const job = newJob(plainBay("five-sided"));
 	const clip = copied(job, OPENING);
 	const done = pasted(job, 0, clip, 0);
-	expect(done.job.bays[0]?.openings.at(-1)).toEqual({ wall: 0, from: 40, to: 600, sill: 600, head: 2050, sillDepth: 0 });
+	expect(done.job.bays[0]?.openings.at(-1)).toEqual({
+		wall: 0,
+		from: 40,
+		to: 600,
+		sill: 600,
+		head: 2050,
+		sillDepth: 0,
+	});
 	expect(done.selection).toEqual({ kind: "opening", index: 3 });
 	expect(done.label).toBe("paste an opening");
 });
