@@ -48,7 +48,7 @@ const lever = {
 const heavy = {
 	...lever,
 	title: "Heavy",
-	systems: [{ ...system, bracket: { maxSpacing: 400, maxLoad: 7 } }],
+	systems: [{ ...system, bracket: { maxSpacing: 400, maxLoad: 6 } }],
 	cloths: [],
 	bays: [
 		{
