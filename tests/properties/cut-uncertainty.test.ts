@@ -11,7 +11,6 @@ import {
 	settle,
 	sureCuts,
 	sureFigures,
-	sureSetBacks,
 	type TrackSystem,
 	wantedReadings,
 } from "@baywright/setout";
@@ -148,9 +147,9 @@ test.each([
 		const bay = jobBay(stands, { readings });
 		const survey = settled(bay);
 		const [cut] = sureCuts(bay, light, survey) ?? [];
-		const setBack = sureSetBacks(bay, light, survey)?.find(({ corner, side }) => corner === 1 && side === "right");
 		expect(cut?.mayChange).toBeNull();
-		const { brackets = [] } = sureFigures(bay, light, survey) ?? {};
+		const { brackets = [], setBacks = [] } = sureFigures(bay, light, survey) ?? {};
+		const setBack = setBacks.find(({ corner, side }) => corner === 1 && side === "right");
 		const taped = brackets.flatMap(({ fromLeftCorner, fromRightCorner }) => [fromLeftCorner, fromRightCorner]);
 		const bracketSums = taped.map(() => ({ sum: 0, squares: 0 }));
 		let others = 0;

@@ -31,6 +31,7 @@ export { type CornerCard, cornerCard, type OddCorner, RIGHT_ANGLE_RULE } from ".
 export { clearOf } from "./curtains/covering.ts";
 export { HEADING_NAMES } from "./curtains/describe-curtains.ts";
 export { type CurtainPosition, openedAt, positionOf } from "./curtains/position.ts";
+export { capital } from "./finding/capital.ts";
 export { type FindingCode, severities, severityOf } from "./finding/codes.ts";
 export { type Described, describe, type Wording } from "./finding/describe.ts";
 export type { Finding, Place, Remedy, RemedyAction, Severity } from "./finding/finding.ts";
@@ -38,7 +39,7 @@ export { forJob } from "./finding/for-job.ts";
 export { bendName, cornerName, wallName } from "./finding/names.ts";
 export { type FindingSample, findingSamples, sampleJob } from "./finding/samples.ts";
 export { type AsFitted, type CutPiece, sawnAtLeft } from "./fitted/as-fitted.ts";
-export { type BendRecord, bendRecordText, readBendRecord } from "./fitted/bend-record.ts";
+export { type BendRecord, bendRecordText, readBendRecord, toTenth } from "./fitted/bend-record.ts";
 export { bendsToMake, bowsToMake, type OnPiece, onPiece } from "./fitted/bends-to-make.ts";
 export { cutAnswer } from "./fitted/describe-fitted.ts";
 export { CABLE_ZONE, isAccessory } from "./fixings/cable-zones.ts";
@@ -76,14 +77,15 @@ export type { TrackSystem } from "./library/system.ts";
 export { type LoadStanding, standingOf } from "./loads/bay-loads.ts";
 export { bracketReactions } from "./loads/bracket-reactions.ts";
 export { formatLimit, formatMass, LOADS_SENTENCE } from "./loads/describe-loads.ts";
+export { amountText } from "./order/amount-text.ts";
 export { type DescribedPart, describePart, rangesOf } from "./order/describe-part.ts";
 export { type JobOrder, jobOrder, type OrderLine } from "./order/job-order.ts";
 export { orderLineName, totalWhy, writeOrderCsv } from "./order/order-csv.ts";
 export type { Part, PartKind, PartSource } from "./order/part.ts";
 export { type PlanEffort, planBay, planJob } from "./plan.ts";
 export { planJson } from "./plan-json.ts";
-export { type AsSettled, asSettled } from "./survey/as-settled.ts";
-export { csvField } from "./survey/csv.ts";
+export { type AsSettled, asSettled, isTaped } from "./survey/as-settled.ts";
+export { csvField, csvText } from "./survey/csv.ts";
 export {
 	mayChangeSentence,
 	readingFigure,
@@ -131,6 +133,5 @@ export {
 	type SureSetBack,
 	sureCuts,
 	sureFigures,
-	sureSetBacks,
 } from "./survey/uncertainty.ts";
 export { buyStock, type StockAnswer, type StockOrder, type StockProgress, searchStock } from "./track/stock.ts";

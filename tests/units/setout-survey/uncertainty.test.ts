@@ -1,4 +1,4 @@
-import { type Bay, settle, sureCuts, sureFigures, sureSetBacks, wantedReadings } from "@baywright/setout";
+import { type Bay, settle, sureCuts, sureFigures, wantedReadings } from "@baywright/setout";
 import { describe, expect, test } from "vitest";
 import { bayOf, systemOf } from "./bay.ts";
 
@@ -88,7 +88,7 @@ describe("how sure a cut length is", () => {
 
 	test("set-backs: the same on both sides of a right-angled corner, from the square of the angle's own doubt", () => {
 		const bay = taped(square);
-		const backs = sureSetBacks(bay, systemOf(bay), surveyOf(bay));
+		const backs = sureFigures(bay, systemOf(bay), surveyOf(bay))?.setBacks;
 		expect(backs?.map(({ corner, side, value }) => [corner, side, Math.round(value * 10) / 10])).toEqual([
 			[1, "left", 350],
 			[1, "right", 350],

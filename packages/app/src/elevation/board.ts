@@ -1,5 +1,6 @@
 import { type Desk, keptInSight, panBy, type Viewport, zoomAt } from "@baywright/editor";
 import type { Bay, BayPlan } from "@baywright/setout";
+import { capital } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
 import { createEasel } from "../canvas/easel.ts";
@@ -8,7 +9,6 @@ import { readGestures } from "../canvas/gestures.ts";
 import { readPalette, watchPalette } from "../canvas/palette.ts";
 import { createMeasure } from "../canvas/text.ts";
 import { opened, shareOpened } from "../desk/opened.ts";
-import { capital } from "../fields/capital.ts";
 import { edgesOf, stationSeen } from "./edges.ts";
 import { createHand } from "./hand.ts";
 import { placeOf } from "./handles.ts";

@@ -1,6 +1,6 @@
+import { capital } from "@baywright/setout";
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { LEAVING } from "../desk/leaving.ts";
-import { capital } from "./capital.ts";
 
 export type Reading<Value> =
 	| { readonly ok: true; readonly value: Value }

@@ -1,9 +1,8 @@
 import { isSelected } from "@baywright/editor";
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { PlusMinus, useTaped } from "../fields/plus-minus.tsx";
 import { BracketLine } from "./bracket-line.tsx";

@@ -1,6 +1,5 @@
-import { type Cloth, HEADING_NAMES, type Heading } from "@baywright/setout";
+import { type Cloth, capital, HEADING_NAMES, type Heading } from "@baywright/setout";
 import { editCloth } from "../desk/edit-cloth.ts";
-import { capital } from "../fields/capital.ts";
 import { Choice } from "../fields/choice.tsx";
 import { LengthField } from "../fields/length-field.tsx";
 import { NumberField } from "../fields/number-field.tsx";

@@ -1,8 +1,7 @@
 import { canRemoveCorner, removeCorner } from "@baywright/editor";
-import { cornerName, wallName } from "@baywright/setout";
+import { capital, cornerName, wallName } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { removeChosen } from "./stretch-fields.tsx";
 
 interface Props {

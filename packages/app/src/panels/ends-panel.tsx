@@ -1,9 +1,8 @@
 import { setEnd, wallLength } from "@baywright/editor";
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { bayOnTable, useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { PlaceFields } from "./place-fields.tsx";
 import { Section } from "./section.tsx";

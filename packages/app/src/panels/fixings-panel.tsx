@@ -1,4 +1,5 @@
 import {
+	capital,
 	fixingGuidance,
 	GUIDANCE_GROUND,
 	guidanceSentence,
@@ -9,7 +10,6 @@ import {
 	zoneName,
 } from "@baywright/setout";
 import { usePlanPart } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Section } from "./section.tsx";
 import "../styles/cautions.css";
 

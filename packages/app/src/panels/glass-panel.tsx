@@ -1,6 +1,5 @@
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { planOnTable, useBay, usePlan, usePlanPart } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { ClearNow, LightLost } from "./clear-now.tsx";
 import { Section } from "./section.tsx";

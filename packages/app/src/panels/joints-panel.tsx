@@ -1,10 +1,9 @@
 import { addJoint, moveJoint, removeJoint, setJoints, wallLength } from "@baywright/editor";
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { planOnTable, useBay, usePlan, usePlanPart } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Choice } from "../fields/choice.tsx";
 import { Figure } from "../fields/figure.tsx";
 import { PlaceFields } from "./place-fields.tsx";

@@ -1,6 +1,7 @@
 import {
 	type BayPlan,
 	type BracketLoad,
+	capital,
 	describe,
 	formatLimit,
 	formatMass,
@@ -11,7 +12,6 @@ import {
 } from "@baywright/setout";
 import { useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { BracketLine } from "./bracket-line.tsx";
 import { Section } from "./section.tsx";

@@ -1,8 +1,7 @@
 import { addNoDrill, removeNoDrill, setNoDrill, wallLength } from "@baywright/editor";
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { bayOnTable, useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { AddOnWall } from "./add-on-wall.tsx";
 import { Section } from "./section.tsx";

@@ -1,14 +1,14 @@
 import { addObstacle, KIND_NAMES, removeObstacle, setObstacle, wallLength } from "@baywright/editor";
-import { type Obstacle, wallName } from "@baywright/setout";
+import { capital, type Obstacle, wallName } from "@baywright/setout";
 import { useState } from "react";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { bayOnTable, useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { LengthField } from "../fields/length-field.tsx";
 import { Pick } from "../fields/pick.tsx";
 import { AddOnWall } from "./add-on-wall.tsx";
+import { OBSTACLE_KINDS } from "./obstacle-kinds.ts";
 import { Section } from "./section.tsx";
 import { removeChosen, StretchFields } from "./stretch-fields.tsx";
 import { ThingRow } from "./thing-row.tsx";
@@ -26,7 +26,7 @@ export function ObstaclesPanel() {
 					<ObstacleRow key={index} index={index} />
 				))}
 			</ul>
-			<Pick label="To add" value={kind} options={KINDS} choose={setKind} />
+			<Pick label="To add" value={kind} options={OBSTACLE_KINDS} choose={setKind} />
 			<AddOnWall
 				what={KIND_NAMES[kind]}
 				thing={({ obstacles }) => ({ kind: "obstacle", index: obstacles.length - 1 })}
@@ -35,8 +35,6 @@ export function ObstaclesPanel() {
 		</Section>
 	);
 }
-
-const KINDS = (Object.keys(KIND_NAMES) as Obstacle["kind"][]).map((kind) => [kind, capital(KIND_NAMES[kind])] as const);
 
 function ObstacleRow({ index }: { readonly index: number }) {
 	const kind = useBay((bay) => bay.obstacles[index]?.kind ?? "other");
@@ -62,7 +60,7 @@ function ObstacleRow({ index }: { readonly index: number }) {
 				</>
 			}
 		>
-			<Pick label="Kind" value={kind} options={KINDS} choose={(to) => set("kind", { kind: to })} />
+			<Pick label="Kind" value={kind} options={OBSTACLE_KINDS} choose={(to) => set("kind", { kind: to })} />
 			<WallPick wall={wall} choose={(to) => set("wall", { wall: to })} />
 			<StretchFields
 				of={(bay) => bay.obstacles[index]}

@@ -1,9 +1,8 @@
 import { addOpening, removeOpening, setOpening, wallLength } from "@baywright/editor";
-import { type Bay, type Opening, wallName } from "@baywright/setout";
+import { type Bay, capital, type Opening, wallName } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { bayOnTable, useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Figure } from "../fields/figure.tsx";
 import { LengthField } from "../fields/length-field.tsx";
 import { AddOnWall } from "./add-on-wall.tsx";

@@ -1,4 +1,4 @@
-import { jobOrder, totalWhy, writeOrderCsv } from "@baywright/setout";
+import { capital, jobOrder, totalWhy, writeOrderCsv } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useDeskAtEase } from "../desk/on-table.ts";
@@ -59,8 +59,6 @@ export function OrderPanel() {
 		</Section>
 	);
 }
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 function save(): void {
 	const { shown, plans } = desk.getState();

@@ -1,4 +1,4 @@
-import { describePart, findSystem, type OrderLine, orderLineName } from "@baywright/setout";
+import { amountText, capital, describePart, findSystem, type OrderLine, orderLineName } from "@baywright/setout";
 import { useId, useState } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { TypedField } from "../fields/typed-field.tsx";
@@ -71,16 +71,13 @@ function Why({ line: { bays } }: Pick<Props, "line">) {
 		const name = all.find(({ id }) => id === bay)?.name || bay;
 		const { why } = describePart(part, unit);
 		const text = all.length === 1 ? why : `${name}, ${part.quantity ?? "not known"}: ${why}`;
-		return <p key={bay}>{`${text.charAt(0).toUpperCase()}${text.slice(1)}.`}</p>;
+		return <p key={bay}>{`${capital(text)}.`}</p>;
 	});
 }
 
 function useSystemName(id: string | null): string | null {
 	return useDesk((state) => (id === null ? null : (findSystem(state.shown, id)?.name ?? id)));
 }
-
-const amountText = (amount: number, unit: OrderLine["unit"]): string =>
-	unit === "m" ? `${amount.toFixed(1)} m` : String(amount);
 
 function readPrice(text: string) {
 	const typed = text.trim();

@@ -1,11 +1,10 @@
 import { angleOf, isSelected, runOf } from "@baywright/editor";
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { setAngle, setRun } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, useBayAtEase } from "../desk/on-table.ts";
 import { AngleField } from "../fields/angle-field.tsx";
-import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
 import { AddWall } from "./add-wall.tsx";
 import { bringIntoView } from "./bring-into-view.ts";

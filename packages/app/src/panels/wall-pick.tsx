@@ -1,6 +1,5 @@
-import { wallName } from "@baywright/setout";
+import { capital, wallName } from "@baywright/setout";
 import { useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Pick } from "../fields/pick.tsx";
 
 interface Props {

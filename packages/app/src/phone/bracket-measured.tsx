@@ -1,5 +1,5 @@
 import type { BracketMeasured as Figures } from "@baywright/editor";
-import { cornerName, type WallPlace } from "@baywright/setout";
+import { cornerName, toTenth, type WallPlace } from "@baywright/setout";
 import { desk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { planOnTable, useBay } from "../desk/on-table.ts";
@@ -64,6 +64,3 @@ function bracketNear({ wall, at }: WallPlace): number {
 	const gaps = brackets.map((each) => (each.wall === wall ? Math.abs(each.fromLeftCorner - at) : Infinity));
 	return gaps.indexOf(Math.min(...gaps));
 }
-
-/** Finer than any tape, and short in the file. */
-const toTenth = (mm: number): number => Math.round(mm * 10) / 10;

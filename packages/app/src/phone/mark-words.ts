@@ -1,5 +1,4 @@
-import { bendName, cornerName, wallName } from "@baywright/setout";
-import { capital } from "../fields/capital.ts";
+import { bendName, capital, cornerName, wallName } from "@baywright/setout";
 import type { BendMark, BowMark, BracketMark, JointMark, SiteMark } from "./marks.ts";
 import type { FittedBracket, Tick } from "./ticks.ts";
 

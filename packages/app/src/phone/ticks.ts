@@ -1,5 +1,5 @@
 import { type BracketMeasured, setFittedBracket } from "@baywright/editor";
-import { type Bay, bendRecordText, type Fitted, readBendRecord, type WallPlace } from "@baywright/setout";
+import { type Bay, bendRecordText, type Fitted, readBendRecord, toTenth, type WallPlace } from "@baywright/setout";
 import type { BracketMark, SiteMark } from "./marks.ts";
 
 export type FittedBracket = Fitted["brackets"][number];
@@ -199,5 +199,3 @@ const isRecordOf = (text: string, name: string): boolean =>
 /** What is done without one mark and its record. */
 const doneBut = ({ done }: Fitted, name: string): string[] =>
 	done.filter((each) => each !== name && !isRecordOf(each, name));
-
-const toTenth = (mm: number): number => Math.round(mm * 10) / 10;

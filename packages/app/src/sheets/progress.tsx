@@ -1,4 +1,5 @@
 import { Button, Label, ProgressBar } from "react-aria-components";
+import { lower } from "../fields/lower.ts";
 import { make, useMaker } from "./maker.ts";
 import { cancelSaving, useSaving } from "./saving.ts";
 
@@ -55,5 +56,3 @@ export function SavingProgress() {
 		</>
 	);
 }
-
-const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

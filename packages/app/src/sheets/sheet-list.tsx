@@ -1,3 +1,4 @@
+import { capital } from "@baywright/setout";
 import type { SheetName } from "@baywright/sheets";
 import { Checkbox } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
@@ -45,5 +46,3 @@ function SheetRow({ name, made }: { readonly name: SheetName; readonly made: Mad
 		</li>
 	);
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

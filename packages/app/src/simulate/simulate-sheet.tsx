@@ -4,6 +4,7 @@ import { Button, Label, ProgressBar } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { bayOnTable, planOnTable } from "../desk/on-table.ts";
 import { Choice } from "../fields/choice.tsx";
+import { lower } from "../fields/lower.ts";
 import { PlainField } from "../fields/plain-field.tsx";
 import { Histogram } from "./histogram.tsx";
 import { type OrderText, readOrder } from "./order-text.ts";
@@ -114,8 +115,6 @@ const times = (count: number): string => (count === 1 ? "once" : `${count} times
 /** What gives the very same figures again. */
 const repeat = ({ bay, seed, errors }: Extract<Progress, { readonly asked: unknown }>["asked"]): string =>
 	`${bay === null ? "Random bays" : "This bay"}, seed ${seed}, tape ${errors.tape} mm, bevel ${errors.bevel}°: the same again gives the same figures.`;
-
-const lower = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
 
 const BAYS = [
 	["table", "This bay"],

@@ -1,7 +1,6 @@
-import { cornerName, type Reading } from "@baywright/setout";
+import { capital, cornerName, type Reading } from "@baywright/setout";
 import { useState } from "react";
 import { useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
 import { Pick } from "../fields/pick.tsx";
 import { WallPick } from "../panels/wall-pick.tsx";

@@ -1,10 +1,9 @@
 import { loosened, withoutReading } from "@baywright/editor";
-import { AT_95, describe, type FindingCode, readingFigure } from "@baywright/setout";
+import { AT_95, capital, describe, type FindingCode, readingFigure } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { usePlanPart } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import type { ToTake } from "./next-to-take.ts";
 import { entryFigure } from "./say.ts";
 import { Standing } from "./standing.tsx";

@@ -3,8 +3,8 @@ import { type Obstacle, wallName } from "@baywright/setout";
 import { useState } from "react";
 import { Button } from "react-aria-components";
 import { useBay } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { Pick } from "../fields/pick.tsx";
+import { OBSTACLE_KINDS } from "../panels/obstacle-kinds.ts";
 import { WallPick } from "../panels/wall-pick.tsx";
 import { HeightSketch } from "./height-sketch.tsx";
 import { IN_THE_WAY } from "./how-to-take.ts";
@@ -42,7 +42,7 @@ export function MoreOnWalls({ item, list, back }: Props) {
 			</div>
 			<div className="taking-answer">
 				<div className="taking-more">
-					<Pick label="What" value={kind} options={KINDS} choose={setKind} />
+					<Pick label="What" value={kind} options={OBSTACLE_KINDS} choose={setKind} />
 					<WallPick wall={wall} choose={setWall} />
 					<Button className="button" onPress={put}>
 						Tape it
@@ -65,5 +65,3 @@ export function MoreOnWalls({ item, list, back }: Props) {
 		</div>
 	);
 }
-
-const KINDS = (Object.keys(KIND_NAMES) as Obstacle["kind"][]).map((kind) => [kind, capital(KIND_NAMES[kind])] as const);

@@ -1,9 +1,9 @@
 import type { LengthUnit } from "@baywright/setout";
+import { capital } from "@baywright/setout";
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
 import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
 import { useBay, usePlan, usePlanPart } from "../desk/on-table.ts";
-import { capital } from "../fields/capital.ts";
 import { isSigned } from "./bounds.ts";
 import { HeightSketch } from "./height-sketch.tsx";
 import { howTo } from "./how-to-take.ts";

@@ -1,10 +1,9 @@
 import { loosened, takenAgain, withoutReading } from "@baywright/editor";
-import { AT_95, formatLength, type Reading, readingFigure, readingName, readingTask } from "@baywright/setout";
+import { AT_95, capital, formatLength, type Reading, readingFigure, readingName, readingTask } from "@baywright/setout";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay, usePlanPart } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
-import { capital } from "../fields/capital.ts";
 import { Section } from "../panels/section.tsx";
 import { AddReading } from "./add-reading.tsx";
 import { Agreement } from "./agreement.tsx";

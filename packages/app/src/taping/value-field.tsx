@@ -1,10 +1,9 @@
 import { withReading } from "@baywright/editor";
-import { type LengthUnit, readingName } from "@baywright/setout";
+import { capital, type LengthUnit, readingName } from "@baywright/setout";
 import { useDesk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay } from "../desk/on-table.ts";
 import { AngleField } from "../fields/angle-field.tsx";
-import { capital } from "../fields/capital.ts";
 import { LengthField } from "../fields/length-field.tsx";
 import { type Bounded, boundsOf } from "./bounds.ts";
 import type { Untaken } from "./usual-readings.ts";

@@ -1,6 +1,7 @@
 import {
 	type Bay,
 	type BayPlan,
+	capital,
 	fixingGuidance,
 	GUIDANCE_GROUND,
 	guidanceSentence,
@@ -44,5 +45,3 @@ export function fixingsText(plan: BayPlan, bay: Bay): string[] {
 const OVERHEAD = "Those zones are of walls; over a ceiling cables and pipes lie anywhere: look before every hole.";
 
 const said = (text: string): string[] => wrap(text, { indent: "  " });
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -1,4 +1,5 @@
 import {
+	amountText,
 	describePart,
 	type JobOrder,
 	type LengthUnit,
@@ -52,9 +53,6 @@ const unusedText = ({ pricesNotUsed }: JobOrder): string[] =>
 
 const nameOf = (line: OrderLine, unit: LengthUnit, several: boolean): string =>
 	several && line.system !== null ? `${orderLineName(line, unit)} (${line.system})` : orderLineName(line, unit);
-
-const amountText = (amount: number, unit: OrderLine["unit"]): string =>
-	unit === "m" ? `${amount.toFixed(1)} m` : String(amount);
 
 /** What each bay needs it for; the bay is named where there are several. */
 function whyText({ bays }: OrderLine, unit: LengthUnit): string {

@@ -1,4 +1,5 @@
 import type { Bay } from "@baywright/setout";
+import { isTaped } from "@baywright/setout";
 
 type Reading = Bay["readings"][number];
 
@@ -24,9 +25,6 @@ export function retaped(bay: Bay, typed: Typed, value: number): Bay {
 	if (first === undefined) return { ...bay, readings: [...readings, one] };
 	return { ...bay, readings: readings.flatMap((it) => (it === first ? [one] : isOf(it, typed) ? [] : [it])) };
 }
-
-/** Has anything been taped? Spans between brackets settle a bay as readings do. */
-const isTaped = ({ readings, fitted }: Bay): boolean => readings.length + fitted.spans.length > 0;
 
 /** Has this very thing been read? */
 export const isRead = (bay: Bay, typed: Typed): boolean => bay.readings.some((reading) => isOf(reading, typed));

@@ -4,7 +4,7 @@ import type { Curtain } from "../job/curtain-schema.ts";
 import { type Heading, USUAL_HEADINGS } from "../library/heading.ts";
 import { nearestWhole } from "../track/nearest-whole.ts";
 import { setProjection, setWallProjection } from "../track/remedies.ts";
-import { nearestCure, otherSystems, type Refused } from "../track/search-remedies.ts";
+import { curing, nearestCure, otherSystems, type Refused } from "../track/search-remedies.ts";
 import { endsOf } from "../track/track-rule.ts";
 import { isWarning } from "../track/trial.ts";
 import { MEETS } from "./hangings.ts";
@@ -175,9 +175,6 @@ const removeCurtain = (curtain: number): Remedy => ({
 	figures: { curtain },
 	change: [{ op: "remove", path: `/curtains/${curtain}` }],
 });
-
-const curing = ({ trial }: Refused, finding: Finding, remedies: readonly Remedy[]): Remedy[] =>
-	remedies.filter(({ change }) => trial.cures(finding, change));
 
 /** Those that cure and bring no other warning in its place: curtains can be hung otherwise in many ways, and one trouble for another is no cure. */
 function worthwhile(refused: Refused, finding: Finding, remedies: readonly Remedy[]): Remedy[] {

@@ -1,3 +1,4 @@
+import { capital } from "../finding/capital.ts";
 import type { Finding } from "../finding/finding.ts";
 import type { Heading } from "../library/heading.ts";
 import type { SensibleFigure } from "./unusual-figures.ts";
@@ -141,5 +142,3 @@ const UNITS: Readonly<Record<SensibleFigure, "length" | string>> = {
 	packing: " mm for each metre",
 	"glider spacing": "length",
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

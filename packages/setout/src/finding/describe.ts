@@ -19,6 +19,7 @@ import type { LengthUnit } from "../job/schema.ts";
 import { liftSentence, massSentence, notCheckedSentence, overloadedSentence } from "../loads/describe-loads.ts";
 import { disagreementSentence, faultSentence, mayChangeSentence, taskSentence } from "../survey/describe-survey.ts";
 import type { MayChange } from "../survey/may-change.ts";
+import { capital } from "./capital.ts";
 import { severityOf } from "./codes.ts";
 import type { Finding, Remedy, Severity } from "./finding.ts";
 import { bendName, cornerName, wallName } from "./names.ts";
@@ -365,5 +366,3 @@ const needed = (role: string): string =>
 		: role === "end"
 			? "The bracket near the track's end"
 			: "The bracket beside a joint";
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -38,7 +38,7 @@ export function withPlacesTaken(bay: Bay): Bay {
 }
 
 /** Holes that are there for good: brackets fitted elsewhere than planned, but for those that the user has pinned there already. */
-export function placesTaken({ fitted, track }: Bay): WallPlace[] {
+function placesTaken({ fitted, track }: Bay): WallPlace[] {
 	const isPinned = ({ wall, at }: FittedBracket) =>
 		track.brackets.some((pin) => pin.wall === wall && Math.abs(pin.at - at) < SAME_PLACE);
 	return fitted.brackets.filter((each) => isElsewhere(each) && !isPinned(each)).map(({ wall, at }) => ({ wall, at }));

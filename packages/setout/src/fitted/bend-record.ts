@@ -24,4 +24,4 @@ export function readBendRecord(text: string): BendRecord | null {
 	return { name, radius: Number(radius), sweep: Number(sweep), on };
 }
 
-const toTenth = (mm: number): number => Math.round(mm * 10) / 10;
+export const toTenth = (mm: number): number => Math.round(mm * 10) / 10;

@@ -1,3 +1,4 @@
+import { capital } from "../finding/capital.ts";
 import { cornerName } from "../finding/names.ts";
 import type { CableZone, Fixing, Surface } from "./fixing.ts";
 
@@ -74,7 +75,7 @@ export const fixingGuidance = (into: Surface): FixingGuidance => GUIDANCE[into];
 /** The guidance as one sentence, without its ground. */
 export function guidanceSentence(into: Surface): string {
 	const { pilot, plug, screw } = GUIDANCE[into];
-	return `${pilot.charAt(0).toUpperCase()}${pilot.slice(1)}; ${plug}; ${screw}.`;
+	return `${capital(pilot)}; ${plug}; ${screw}.`;
 }
 
 /** The kinds of surface that a plan's brackets are fixed to, in the order in which they come. */

@@ -1,7 +1,7 @@
 import type { WallChain } from "@baywright/geometry";
 import type { Bracket, BracketLoad } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
-import { placesTaken } from "../fitted/already-there.ts";
+import { withPlacesTaken } from "../fitted/already-there.ts";
 import type { WallPlace } from "../job/track-schema.ts";
 import { asSettled } from "../survey/as-settled.ts";
 import { bracketRoom } from "../track/bracket-room.ts";
@@ -33,7 +33,7 @@ interface Row {
  */
 export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 	const { bay: drawn, chain, system, plan, findings, trial } = refused;
-	const { bay } = asSettled(drawn, system);
+	const bay = withPlacesTaken(asSettled(drawn, system).bay);
 	const fit = fitBay(bay, chain as WallChain, system);
 	if (!fit.ok) return [];
 	const track = fit.value;
@@ -41,7 +41,7 @@ export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 	const wall = finding.where.wall as number;
 
 	const rowWith = (pins: readonly WallPlace[]): Row => {
-		const pinned = { ...bay.track, brackets: [...bay.track.brackets, ...placesTaken(bay), ...pins] };
+		const pinned = { ...bay.track, brackets: [...bay.track.brackets, ...pins] };
 		const { brackets } = placeBrackets({ ...bay, track: pinned }, system, track, plan.joints, room);
 		return { brackets, loads: bayLoads(system, track.path.length, brackets, plan.curtains) };
 	};

@@ -1,5 +1,5 @@
 import type { LengthUnit } from "../job/schema.ts";
-import { csvField } from "../survey/csv.ts";
+import { csvField, csvText } from "../survey/csv.ts";
 import { describePart } from "./describe-part.ts";
 import type { JobOrder, OrderLine } from "./job-order.ts";
 
@@ -19,16 +19,16 @@ function fieldsOf(line: OrderLine, unit: LengthUnit): string[] {
 	const { quantity, spare, ordered, each, cost, bays } = line;
 	const why = bays.map(({ bay, part }) => `${bays.length > 1 ? `${bay}: ` : ""}${describePart(part, unit).why}`);
 	return [
-		asText(line.priceItem),
-		asText(orderLineName(line, unit)),
+		csvText(line.priceItem),
+		csvText(orderLineName(line, unit)),
 		numberText(quantity),
 		numberText(quantity === null ? null : spare),
 		numberText(ordered),
 		line.unit,
 		money(each),
 		money(cost),
-		asText(bays.map(({ bay }) => bay).join(" ")),
-		asText(why.join("; ")),
+		csvText(bays.map(({ bay }) => bay).join(" ")),
+		csvText(why.join("; ")),
 	];
 }
 
@@ -47,8 +47,6 @@ export function totalWhy({ notPriced, notCounted }: Pick<JobOrder, "notPriced" |
 	];
 	return left.length === 0 ? "" : `not in it: ${left.join(", ")}`;
 }
-
-const asText = (text: string): string => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
 
 const numberText = (quantity: number | null): string => (quantity === null ? "" : String(quantity));
 

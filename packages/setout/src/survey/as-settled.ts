@@ -36,7 +36,7 @@ export function settledSurvey(bay: Bay, system: TrackSystem): BaySurvey | null {
 	return outcome.ok ? outcome.value : null;
 }
 
-const isTaped = ({ readings, fitted }: Bay): boolean => readings.length + fitted.spans.length > 0;
+export const isTaped = ({ readings, fitted }: Bay): boolean => readings.length + fitted.spans.length > 0;
 
 interface Remembered {
 	readonly readings: Bay["readings"];

@@ -57,6 +57,11 @@ export function readCsv(text: string): CsvText {
 /** A field as it is written: in quotes where it must be. */
 export const csvField = (text: string): string => (/[",;\t\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
 
+/**
+ * Text that a spreadsheet would take for a formula, with an apostrophe before it, so that it stays text. Source: OWASP, "CSV Injection".
+ */
+export const csvText = (text: string): string => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
+
 function separatorOf(text: string): string {
 	const first = text.split("\n").find((line) => line.trim() !== "") ?? "";
 	const often = (sign: string) => first.split(sign).length;

@@ -1,4 +1,5 @@
 import type { BayFault, Reading, ReadingOf } from "@baywright/survey";
+import { capital } from "../finding/capital.ts";
 import type { Wording } from "../finding/describe.ts";
 import type { Finding } from "../finding/finding.ts";
 import { cornerName, wallName } from "../finding/names.ts";
@@ -184,5 +185,3 @@ export function faultSentence(figures: Figures, { unit, walls }: Wording): strin
 			return "No bay is found between the drawing and the readings: draw it nearer to how it stands, or take the readings again.";
 	}
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -94,20 +94,6 @@ export function cutFigures(survey: BaySurvey, fitter: TrackFitter): SureFigure[]
 	return settled && figuresAround(settled, survey, fitter, cutLengthsOf);
 }
 
-/** How sure every set-back is, from its corner along the wall face to where the bend starts; null where no track fits. */
-export function sureSetBacks(bay: Bay, system: TrackSystem, survey: BaySurvey): readonly SureSetBack[] | null {
-	const fitter = trackFitter(bay, system);
-	const settled = fitter(survey);
-	const around = settled && tracksAround(settled, survey, fitter, setBackLengthsOf);
-	return (
-		around &&
-		withPlaces(
-			figuresOf(survey, (lengths) => lengths, around),
-			settled,
-		)
-	);
-}
-
 /** Null where a figure is none. */
 function figuresAround(
 	settled: SettledTrack,

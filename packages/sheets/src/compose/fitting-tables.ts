@@ -2,7 +2,7 @@ import { toDegrees, type WallChain } from "@baywright/geometry";
 import { AT_95, type BracketRole, cornerName, formatAngle, type Piece, wallName, zoneName } from "@baywright/setout";
 import type { TableData } from "../paper/table.ts";
 import type { SheetOf } from "./sheet-of.ts";
-import { markName } from "./strip-figure.ts";
+import { markName } from "./strip-marks.ts";
 
 const ROLES: Readonly<Record<BracketRole, string>> = {
 	end: "near the end",

@@ -1,4 +1,4 @@
-import { cautionsFor, cordAdvice, cordSentences, HEADING_NAMES } from "@baywright/setout";
+import { capital, cautionsFor, cordAdvice, cordSentences, HEADING_NAMES } from "@baywright/setout";
 import { SIZES } from "../lettering/measure.ts";
 import type { Mark, Sheet } from "../paper/drawing.ts";
 import { type Block, flow, whole } from "../paper/flow.ts";
@@ -220,5 +220,3 @@ const SIGN_OFF: WriteIn = {
 		["Taken over as said above by", "", "", ""],
 	],
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,4 +1,12 @@
-import { describePart, type JobOrder, jobOrder, type OrderLine, orderLineName, totalWhy } from "@baywright/setout";
+import {
+	capital,
+	describePart,
+	type JobOrder,
+	jobOrder,
+	type OrderLine,
+	orderLineName,
+	totalWhy,
+} from "@baywright/setout";
 import type { Sheet } from "../paper/drawing.ts";
 import { flow } from "../paper/flow.ts";
 import { layoutOn } from "../paper/frame.ts";
@@ -125,5 +133,3 @@ function sourceTable({ unit, plans }: SheetOf, { lines }: JobOrder): TableData {
 		),
 	};
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,4 +1,4 @@
-import { AT_95, type Piece } from "@baywright/setout";
+import { AT_95, capital, type Piece } from "@baywright/setout";
 import type { Entry } from "../paper/words.ts";
 import { refusedEntries } from "./refused.ts";
 import type { SheetOf } from "./sheet-of.ts";
@@ -30,5 +30,3 @@ export function pieceFacts(of: SheetOf, piece: Piece): Entry[] {
 		},
 	];
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -7,7 +7,7 @@ import {
 	type WallChain,
 	type WallFace,
 } from "@baywright/geometry";
-import { cornerName, dimensionSureness } from "@baywright/setout";
+import { capital, cornerName, dimensionSureness } from "@baywright/setout";
 import type { LabelWish } from "../paper/labels.ts";
 import type { PaperPoint } from "../paper/place.ts";
 import { acrossTrack, isBent } from "./plan-lines.ts";
@@ -110,5 +110,3 @@ export function otherWishes({ plan, bay, figure }: SheetOf, chain: WallChain, pu
 				);
 	return [...rises, ...joints, ...pieces, ...obstacles];
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,11 +1,11 @@
 import type { BayPlan, Piece, Mark as StripMark } from "@baywright/setout";
 import { SIZES, textWidth } from "../lettering/measure.ts";
 import type { Mark } from "../paper/drawing.ts";
-import { line, polygon, rectangle, text } from "../paper/marks.ts";
-import { at, boxAt, type PaperPoint } from "../paper/place.ts";
+import { line, polygon, text } from "../paper/marks.ts";
+import { at, type PaperPoint } from "../paper/place.ts";
 import { spreadApart } from "../paper/spread.ts";
 import type { SheetOf } from "./sheet-of.ts";
-import { markName } from "./strip-figure.ts";
+import { bentParts, markItems, markName, PITCH, SLANT } from "./strip-marks.ts";
 
 /** A part of a piece that lies in one row on the paper. */
 export interface StripRow {
@@ -33,9 +33,7 @@ export interface RowLook {
 
 /** Left and right of the strip, mm. */
 export const SIDE = 4;
-/** Between two figures that stand side by side on end; the slant of the lines to them; and the lines that say from where one reads, mm. */
-const PITCH = 4.1;
-const SLANT = 6;
+/** The lines that say from where one reads, mm. */
 const FROM = 5;
 /** The cut ends stand out of the strip by so much, mm. */
 const CUT = 2;
@@ -52,8 +50,8 @@ export function stripRows({ cutLength, marks }: Piece, count: number): StripRow[
 }
 
 /** Whether the figures of every row have room beside one another. */
-export const haveRoom = (rows: readonly StripRow[], width: number): boolean =>
-	rows.every(({ marks }) => marks.length <= Math.floor((width - 2 * SIDE) / PITCH));
+export const haveRoom = (rows: readonly StripRow[], width: number, side = SIDE): boolean =>
+	rows.every(({ marks }) => marks.length <= Math.floor((width - 2 * side) / PITCH));
 
 /** A row of a strip to scale: above it what a tape reads from the piece's left cut end, below it from its right one. */
 export function stripRow(
@@ -129,47 +127,6 @@ const edge = (x: number, isCut: boolean, top: number, bottom: number): Mark =>
 /** In the row over or under the strip that has no words on this side. */
 const goesOnItem = (words: string, align: "left" | "right", { x, y }: PaperPoint): Mark =>
 	text(at(x, y + SIZES.small / 2), words, { height: SIZES.small, align, ink: "grey" });
-
-/** Tint where the track is bent. */
-function bentParts(
-	{ marks }: Piece,
-	row: StripRow,
-	along: (mm: number) => number,
-	{ top, bottom }: { readonly top: number; readonly bottom: number },
-): Mark[] {
-	return marks.flatMap((mark, i): Mark[] => {
-		if (mark.kind !== "bend-start") return [];
-		const end = marks.slice(i).find(({ kind, of, bow }) => kind === "bend-end" && of === mark.of && bow === mark.bow);
-		const [from, to] = [along(mark.fromLeft), along(end?.fromLeft ?? mark.fromLeft)];
-		if (!(to > from) || mark.fromLeft >= row.to) return [];
-		return [rectangle("STACK", boxAt(from, top, to - from, bottom - top), { fill: "tint" })];
-	});
-}
-
-function markItems(
-	kind: StripMark["kind"],
-	x: number,
-	figureX: number,
-	[above, below]: readonly [string, string],
-	{ top, bottom, past }: { readonly top: number; readonly bottom: number; readonly past: number },
-): Mark[] {
-	const isBend = kind.startsWith("bend");
-	const pen =
-		kind === "bend-middle"
-			? ({ pen: "narrow", dash: "dashed" } as const)
-			: ({ pen: isBend || kind === "joint" ? "wide" : "narrow" } as const);
-	const leader = { pen: "narrow", ink: "grey" } as const;
-	const half = SIZES.usual / 2;
-	const style = { height: SIZES.usual, turn: Math.PI / 2, bold: isBend };
-	const [over, under] = [top - past, bottom + past];
-	return [
-		line(isBend ? "CUTS" : "BRACKETS", at(x, over), at(x, under), pen),
-		line("DIMENSIONS", at(x, over), at(figureX, over - SLANT + 1), leader),
-		line("DIMENSIONS", at(x, under), at(figureX, under + SLANT - 1), leader),
-		text(at(figureX + half, over - SLANT), above, style),
-		text(at(figureX + half, under + SLANT), below, { ...style, align: "right" }),
-	];
-}
 
 /** What end hardware takes off a piece's left end and its right one, mm: nothing at a joint. */
 export function takenUp({ pieces, system }: BayPlan, piece: Piece): readonly [left: number, right: number] {

@@ -1,5 +1,5 @@
 import { headingOfFace, type Point, pointOffFace, type WallChain, type WallFace } from "@baywright/geometry";
-import { cornerName } from "@baywright/setout";
+import { capital, cornerName } from "@baywright/setout";
 import { SIZES } from "../lettering/measure.ts";
 import { sampled } from "../paper/arcs.ts";
 import { boxOfAll } from "../paper/bounds.ts";
@@ -108,7 +108,7 @@ function cornerWishes(chain: WallChain, put: (p: Point) => PaperPoint): LabelWis
 		const words = cornerName(i, walls).replace(/^the /, "");
 		return {
 			anchor: put(corner),
-			lines: [words.charAt(0).toUpperCase() + words.slice(1)],
+			lines: [capital(words)],
 			towards: Math.atan2(before.ux + after.ux, -(before.uy + after.uy)),
 			height: 2,
 		};

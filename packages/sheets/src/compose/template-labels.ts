@@ -1,5 +1,5 @@
 import { type Point, pointOffFace, type WallChain } from "@baywright/geometry";
-import { type BayPlan, type Bracket, type CornerSetOut, cornerName } from "@baywright/setout";
+import { type BayPlan, type Bracket, type CornerSetOut, capital, cornerName } from "@baywright/setout";
 import type { LabelWish } from "../paper/labels.ts";
 import type { PaperPoint } from "../paper/place.ts";
 import type { BentStretch } from "./bent-stretches.ts";
@@ -86,5 +86,3 @@ export function endLabels(
 		},
 	];
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

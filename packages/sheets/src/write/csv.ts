@@ -1,8 +1,6 @@
-import { csvField } from "@baywright/setout";
+import { csvField, csvText } from "@baywright/setout";
 import type { TableData } from "../paper/table.ts";
 
-/** Spreadsheets begin to reckon at a field that begins like this. Source: OWASP, CSV injection. */
-const RECKONS = /^[=+\-@\t\r]/;
 const NUMBER = /^-?\d+(?:[.,]\d+)?$/;
 
 /** A table as CSV (RFC 4180), its headings first, without boxes to tick. What a spreadsheet would take for a formula is written so that it stays text. */
@@ -19,4 +17,4 @@ export function writeCsv({ columns, rows }: TableData): string {
 		.join("");
 }
 
-const safeField = (text: string): string => csvField(RECKONS.test(text) && !NUMBER.test(text) ? `'${text}` : text);
+const safeField = (text: string): string => csvField(NUMBER.test(text) ? text : csvText(text));
