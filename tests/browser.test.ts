@@ -27,10 +27,16 @@ describe.runIf(process.platform !== "win32")("the browser for the journeys", () 
 		expect(findBrowser({ CHROMIUM_PATH: path, PATH: folder })).toEqual({ path, version: "Chromium 141.0.2", env: {} });
 	});
 
-	it("is one on PATH where the named one does not work", () => {
-		const path = program("google-chrome", "Google Chrome 140.0.7339.16");
+	it("is not a named one that does not work", () => {
 		const named = join(folder, "nothing-here");
-		expect(findBrowser({ CHROMIUM_PATH: named, PATH: folder })).toMatchObject({
+		const found = findBrowser({ CHROMIUM_PATH: named, PATH: folder });
+		expect(found?.version).toMatch(/\d/);
+		expect(found?.path).not.toBe(named);
+	});
+
+	it("is one on PATH where only those installed are looked at", () => {
+		const path = program("google-chrome", "Google Chrome 140.0.7339.16");
+		expect(findBrowser({ PATH: folder, BAYWRIGHT_BROWSER: "installed" })).toMatchObject({
 			path,
 			version: "Chrome 140.0.7339.16",
 		});
@@ -40,14 +46,14 @@ describe.runIf(process.platform !== "win32")("the browser for the journeys", () 
 		program("chromium", "please install the chromium package");
 		program("chromium-browser", "Chromium 140.0.1", 1);
 		const path = program("msedge", "Microsoft Edge 140.0.3485.54");
-		expect(findBrowser({ PATH: folder })).toMatchObject({ path });
+		expect(findBrowser({ PATH: folder, BAYWRIGHT_BROWSER: "installed" })).toMatchObject({ path });
 	});
 
 	it("comes by the one way that is asked for, or not at all", () => {
 		program("chromium", "Chromium 140.0.1");
 		expect(findBrowser({ PATH: folder, BAYWRIGHT_BROWSER: "named" })).toBeUndefined();
 		expect(() => findBrowser({ BAYWRIGHT_BROWSER: "luck" })).toThrow(
-			/BAYWRIGHT_BROWSER is luck: one of named, installed/,
+			/BAYWRIGHT_BROWSER is luck: one of named, bundled/,
 		);
 	});
 });

@@ -1,5 +1,5 @@
-// Finds a Chromium for the journeys: the first that works of those that a machine may have, down to one that comes
-// with the packages and one that can be fetched.
+// Finds a Chromium for the journeys: the one that comes with the packages, else the first that works of those that a
+// machine may have, down to one that can be fetched.
 
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
@@ -18,12 +18,12 @@ export interface Browser {
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
-/** The ways to a browser, in the order in which they are tried. */
+/** The ways to a browser, in the order in which they are tried: first the one that is the same everywhere, and twice as quick as one with windows. */
 const ways: Readonly<Record<string, (env: Environment) => Browser | undefined>> = {
 	named: (env) => firstThatWorks([env.CHROMIUM_PATH]),
+	bundled: unpackBundled,
 	installed: (env) => firstThatWorks([...onPath(env.PATH ?? ""), ...usualPlaces(env)]),
 	playwright: () => firstThatWorks([chromium.executablePath()]),
-	bundled: unpackBundled,
 	fetched: fetchBrowser,
 };
 

@@ -1,13 +1,12 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import { cut, expect, openExample, test } from "./app.ts";
+import { isFaultless } from "./faultless.ts";
 
 test("a command is found by its words and done by key; what cannot be done says why", async ({ page }) => {
 	await openExample(page, "Saltmarsh House");
 	await page.keyboard.press("Control+k");
 	const find = page.getByRole("combobox", { name: "Find a command" });
 	await expect(find).toBeFocused();
-	const { violations } = await new AxeBuilder({ page }).analyze();
-	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
+	await isFaultless(page);
 
 	await find.fill("level");
 	await expect(page.getByRole("option", { name: /^Level this wall/ })).toContainText("Choose a wall first.");

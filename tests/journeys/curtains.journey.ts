@@ -13,6 +13,7 @@ async function madeUp(page: Page): Promise<void> {
 	await openExample(page, "Saltmarsh House");
 	await toStage(page, "Curtains");
 	await page.getByRole("button", { name: "Make up the curtains" }).click();
+	await expect(page.getByRole("combobox", { name: "Cloth" })).toBeFocused();
 	await page.getByRole("combobox", { name: "Cloth" }).selectOption({ label: "Medium cotton, lined" });
 	const drop = page.getByRole("textbox", { name: "Finished drop" });
 	await drop.fill("2100");

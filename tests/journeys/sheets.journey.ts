@@ -1,10 +1,10 @@
 import { readFile } from "node:fs/promises";
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Download, Page } from "@playwright/test";
 import { readZip } from "../oracles/zip.ts";
 import { type ReadPage, readPdf } from "../units/sheets/read-pdf.ts";
 import { exampleFile, expect, openExample, openOnPhone, test, toStage, withoutPickers } from "./app.ts";
 import { cutLength } from "./by-hand.ts";
+import { isFaultless } from "./faultless.ts";
 
 /** Quay Cottage: a square bay of 900, 1800 and 900, its track from 50 on the left wall to 850 on the right; end pulleys take 100 each. */
 const cutByHand = cutLength(
@@ -185,14 +185,10 @@ test("of a bay that no track fits there are the sheets to tape it with, and why 
 	expect(pages).toHaveLength(await small(page).count());
 });
 
-for (const colorScheme of ["light", "dark"] as const)
-	test.describe(`on ${colorScheme} paper`, () => {
-		test.use({ colorScheme });
-		test("nothing is found wrong with the pages and their controls", async ({ page }) => {
-			await openSheets(page, "Quay Cottage");
-			await isClean(page);
-		});
-	});
+test("nothing is found wrong with the pages and their controls", async ({ page }) => {
+	await openSheets(page, "Quay Cottage");
+	await isFaultless(page);
+});
 
 test.describe("on a phone", () => {
 	test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
@@ -205,7 +201,7 @@ test.describe("on a phone", () => {
 		await page.getByRole("button", { name: /^Sheets/ }).click();
 		const open = page.getByRole("button", { name: "Open the PDF" });
 		await expect(open).toBeEnabled({ timeout: 20_000 });
-		await isClean(page);
+		await isFaultless(page);
 		const bytes = (await page.evaluate(() => navigator.pdfViewerEnabled)) ? await inTab() : await fetched();
 		const { pages } = await readPdf(bytes);
 		await expect(page.getByText(`${pages.length} pages in one pack`)).toBeVisible();
@@ -228,9 +224,3 @@ test.describe("on a phone", () => {
 		}
 	});
 });
-
-async function isClean(page: Page): Promise<void> {
-	const { violations, passes } = await new AxeBuilder({ page }).analyze();
-	expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
-	expect(passes.length).toBeGreaterThan(10);
-}

@@ -15,17 +15,31 @@ interface Fitted {
 	readonly chain: NonNullable<BayPlan["chain"]>;
 }
 
-/** Holds a law to every fitted plan among thousands of bays, and makes sure that there are many. */
+/** By what was drawn: every law is held to the same bays, so each of them is planned once. */
+const planned = new Map<string, Fitted | null>();
+
+function fittedOnce(drawn: unknown): Fitted | null {
+	const key = JSON.stringify(drawn);
+	const known = planned.get(key);
+	if (known !== undefined) return known;
+	const job = jobOf(drawn);
+	const plan = planOf(job);
+	const { path, chain } = plan;
+	const fitted = path === null || chain === null ? null : { bay: bayOf(job), plan, path, chain };
+	planned.set(key, fitted);
+	return fitted;
+}
+
+/** Holds a law to every fitted plan among many bays, and makes sure that there are enough. */
 function onFitted(law: (fitted: Fitted) => void, runs = RUNS): void {
 	let fitted = 0;
 	check(
 		ordinaryBays,
 		(drawn) => {
-			const job = jobOf(drawn);
-			const plan = planOf(job);
-			if (plan.path === null || plan.chain === null) return;
+			const one = fittedOnce(drawn);
+			if (one === null) return;
 			fitted++;
-			law({ bay: bayOf(job), plan, path: plan.path, chain: plan.chain });
+			law(one);
 		},
 		runs,
 	);

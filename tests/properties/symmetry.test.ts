@@ -153,7 +153,7 @@ describe("a bay in a mirror", () => {
 					near(others[i] as number, station, 1e-3);
 				});
 			},
-			1500,
+			1000,
 		);
 		expect(fitted).toBeGreaterThan(300);
 		expect(compared).toBeGreaterThan(60);
@@ -189,7 +189,7 @@ describe("a bay moved and turned", () => {
 					near(moved.pieces[i]?.cutLength as number, cutLength);
 				});
 			},
-			1500,
+			1000,
 		);
 		expect(fitted).toBeGreaterThan(300);
 	});

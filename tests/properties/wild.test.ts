@@ -148,7 +148,7 @@ describe("nothing throws and nothing hangs", () => {
 				}
 				if (plan.path === null) expect(plan.findings.length).toBeGreaterThan(0);
 			},
-			4000,
+			2500,
 		);
 	});
 });

@@ -1,20 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { baywright } from "./run.ts";
+import { baywrightHere } from "./run.ts";
 
 const jobOf = (bay: object) => JSON.stringify({ format: "baywright-job", version: 1, bays: [{ id: "b", ...bay }] });
 
+const input = jobOf({
+	corners: [
+		[0, 0],
+		[0, 640],
+		[2300, 640],
+		[2300, 0],
+	],
+	walls: [{}, { rise: 210 }, {}],
+	track: { system: "fine-hand-drawn" },
+});
+const { out } = await baywrightHere(["plan", "-"], input);
+
 describe("a bowed wall in the tables", () => {
-	const input = jobOf({
-		corners: [
-			[0, 0],
-			[0, 640],
-			[2300, 640],
-			[2300, 0],
-		],
-		walls: [{}, { rise: 210 }, {}],
-		track: { system: "fine-hand-drawn" },
-	});
-	const { out } = baywright(["plan", "-"], { input });
 	// Chord 2300 and rise 210: face of radius (1150² + 210²)/420, the track 60 within it.
 	const radius = ((1150 ** 2 + 210 ** 2) / 420 - 60).toFixed(1);
 
@@ -32,15 +33,15 @@ describe("a bowed wall in the tables", () => {
 		expect(out.replace(/\s+/g, " ")).toContain("On the front wall hold the tape along the curve of the face.");
 	});
 
-	test("is not spoken of where no wall bows", () => {
-		const straight = baywright(["plan", "-"], { input: input.replace('"rise":210', '"rise":0') }).out;
+	test("is not spoken of where no wall bows", async () => {
+		const straight = (await baywrightHere(["plan", "-"], input.replace('"rise":210', '"rise":0'))).out;
 		expect(straight).not.toMatch(/curve|Bows/);
 	});
 });
 
-test("one bend past several corners is named by the first and last of them", () => {
-	const { out } = baywright(["plan", "examples/lantern-room.baywright.json"]);
-	expect(out).toContain("bend starts, corners 1–5");
-	expect(out).not.toContain("bend starts, corner 1 ");
-	expect(out).toContain("round corners 1–5.");
+test("one bend past several corners is named by the first and last of them", async () => {
+	const lantern = await baywrightHere(["plan", "examples/lantern-room.baywright.json"]);
+	expect(lantern.out).toContain("bend starts, corners 1–5");
+	expect(lantern.out).not.toContain("bend starts, corner 1 ");
+	expect(lantern.out).toContain("round corners 1–5.");
 });

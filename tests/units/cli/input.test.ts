@@ -5,13 +5,13 @@ import { describe, expect, test } from "vitest";
 import { baywright, baywrightHere, emptyFolder, examples, jobText, root, tooTight } from "./run.ts";
 
 describe("files, folders, standard input", () => {
-	test("a folder is every job in it, sorted, without installed packages and hidden folders", () => {
+	test("a folder is every job in it, sorted, without installed packages and hidden folders", async () => {
 		const folder = emptyFolder();
 		for (const inner of ["b", "node_modules/x", ".old"]) mkdirSync(join(folder, inner), { recursive: true });
 		const names = ["z", "a", "b/c", "node_modules/x/n", ".old/o"];
 		for (const name of names) writeFileSync(join(folder, `${name}.baywright.json`), jobText());
 		writeFileSync(join(folder, "other.json"), "{");
-		const { out, status, err } = baywright(["plan", ".", "--json"], { cwd: folder });
+		const { out, status, err } = await baywrightHere(["plan", ".", "--json"], "", folder);
 		expect([status, err]).toEqual([0, ""]);
 		const jobs = out
 			.trimEnd()
@@ -20,8 +20,14 @@ describe("files, folders, standard input", () => {
 		expect(jobs).toEqual(["a.baywright.json", join("b", "c.baywright.json"), "z.baywright.json"]);
 	});
 
-	test("a file named twice is planned once", () => {
-		const { out } = baywright(["plan", "--json", examples[0] as string, `./${examples[0]}`, "examples/../examples"]);
+	test("a file named twice is planned once", async () => {
+		const { out } = await baywrightHere([
+			"plan",
+			"--json",
+			examples[0] as string,
+			`./${examples[0]}`,
+			"examples/../examples",
+		]);
 		expect(out.trimEnd().split("\n")).toHaveLength(examples.length);
 	});
 
@@ -72,16 +78,19 @@ describe("bad input is one plain line for each problem", () => {
 		[["check", "x", "-j"], 'check: option "-j": no such option, allowed --json, --help'],
 		[
 			["lace", "x"],
-			'command: found "lace", allowed plan, corner, check, settle, simulate, remedy, sheets; see baywright --help',
+			'command: found "lace", allowed plan, corner, check, settle, simulate, remedy, sheets, import; see baywright --help',
 		],
-		[[], "command: found nothing, allowed plan, corner, check, settle, simulate, remedy, sheets; see baywright --help"],
+		[
+			[],
+			"command: found nothing, allowed plan, corner, check, settle, simulate, remedy, sheets, import; see baywright --help",
+		],
 	])("%j", async (args, line) => {
 		expect(await baywrightHere(args)).toMatchObject({ status: 1, out: "", lines: [`baywright: ${line}`] });
 	});
 
-	test("a folder with no job in it", () => {
+	test("a folder with no job in it", async () => {
 		const folder = emptyFolder();
-		expect(baywright(["plan", folder])).toMatchObject({
+		expect(await baywrightHere(["plan", folder])).toMatchObject({
 			status: 1,
 			out: "",
 			lines: [
@@ -92,7 +101,7 @@ describe("bad input is one plain line for each problem", () => {
 		});
 	});
 
-	test("every problem of a file, each with its path; the other files are planned all the same", () => {
+	test("every problem of a file, each with its path; the other files are planned all the same", async () => {
 		const folder = emptyFolder();
 		writeFileSync(
 			join(folder, "bad.json"),
@@ -107,7 +116,7 @@ describe("bad input is one plain line for each problem", () => {
 			),
 		);
 		writeFileSync(join(folder, "good.json"), jobText());
-		const { status, out, lines } = baywright(["plan", "--json", "bad.json", "good.json"], { cwd: folder });
+		const { status, out, lines } = await baywrightHere(["plan", "--json", "bad.json", "good.json"], "", folder);
 		expect(status).toBe(1);
 		expect(JSON.parse(out).job).toBe("good.json");
 		expect(lines).toHaveLength(2);
@@ -117,8 +126,8 @@ describe("bad input is one plain line for each problem", () => {
 		);
 	});
 
-	test("text that is not JSON, and bytes that are no text", () => {
-		expect(baywright(["plan", "-"], { input: "" }).lines).toEqual([
+	test("text that is not JSON, and bytes that are no text", async () => {
+		expect((await baywrightHere(["plan", "-"])).lines).toEqual([
 			"baywright: standard input: the file: found nothing, allowed JSON",
 		]);
 		expect(baywright(["plan", "-"], { input: new Uint8Array([0x22, 0xff, 0x22]) })).toMatchObject({
@@ -129,18 +138,18 @@ describe("bad input is one plain line for each problem", () => {
 });
 
 describe("check", () => {
-	test("says which files are valid and what was found", () => {
-		const { out, status } = baywright(["check", "-"], { input: jobText({}, tooTight) });
+	test("says which files are valid and what was found", async () => {
+		const { out, status } = await baywrightHere(["check", "-"], jobText({}, tooTight));
 		expect(status).toBe(2);
 		expect(out).toContain("standard input: valid, 1 bay\n  Bay b1: 1 refusal\n    REFUSAL  Wall too short");
 		expect(out).not.toContain("Brackets");
 	});
 
-	test("as data, the invalid ones with their problems", () => {
+	test("as data, the invalid ones with their problems", async () => {
 		const folder = emptyFolder();
 		writeFileSync(join(folder, "bad.json"), jobText({ version: 99 }));
 		writeFileSync(join(folder, "good.json"), jobText());
-		const { out, status, lines } = baywright(["check", "bad.json", "good.json", "--json"], { cwd: folder });
+		const { out, status, lines } = await baywrightHere(["check", "bad.json", "good.json", "--json"], "", folder);
 		expect([status, lines.length]).toEqual([1, 1]);
 		expect(
 			out

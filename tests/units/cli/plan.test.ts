@@ -1,14 +1,14 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { baywright, examples, jobText, tooTight } from "./run.ts";
+import { baywrightHere, examples, jobText, tooTight } from "./run.ts";
 
 describe("the plan for people", () => {
-	test("there are examples", () => {
+	test("there are examples", async () => {
 		expect(examples.length).toBeGreaterThanOrEqual(6);
 	});
 
-	test("every example keeps within 100 columns, with no space at a line's end, and says its cut lengths", () => {
-		const { out, err } = baywright(["plan", ...examples]);
+	test("every example keeps within 100 columns, with no space at a line's end, and says its cut lengths", async () => {
+		const { out, err } = await baywrightHere(["plan", ...examples]);
 		expect(err).toBe("");
 		const lines = out.split("\n");
 		expect(lines.filter((line) => [...line].length > 100)).toEqual([]);
@@ -18,11 +18,12 @@ describe("the plan for people", () => {
 		expect(out.match(/^Cautions$/gm)).toHaveLength(1);
 	});
 
-	test("a taped bay: the ± of each piece, and the reading that is wrong with its cure", () => {
-		const sure = baywright(["plan", "examples/ferry-house.baywright.json"]).out;
-		const cut = JSON.parse(baywright(["plan", "--json", "examples/ferry-house.baywright.json"]).out).bays[0].pieces[0];
+	test("a taped bay: the ± of each piece, and the reading that is wrong with its cure", async () => {
+		const sure = (await baywrightHere(["plan", "examples/ferry-house.baywright.json"])).out;
+		const cut = JSON.parse((await baywrightHere(["plan", "--json", "examples/ferry-house.baywright.json"])).out).bays[0]
+			.pieces[0];
 		expect(sure).toContain(`Piece A: CUT ${cut.cutLength.toFixed(1)} mm   ± ${(1.96 * cut.sd).toFixed(1)} mm (95 %)`);
-		const wrong = baywright(["plan", "examples/sluice-cottage.baywright.json"]);
+		const wrong = await baywrightHere(["plan", "examples/sluice-cottage.baywright.json"]);
 		expect(wrong.status).toBe(0);
 		const words = wrong.out.replace(/\s+/g, " ");
 		expect(words).toContain("The diagonal 1–4 disagrees by 39 mm; without it everything closes within 1 mm.");
@@ -30,11 +31,11 @@ describe("the plan for people", () => {
 		expect(wrong.out).not.toContain("readings, ");
 	});
 
-	test("cut length, marks, tape readings, stock", () => {
+	test("cut length, marks, tape readings, stock", async () => {
 		// A right-angled bay, projection 40, radius 310: each bend starts (40 + 310) from its corner and is 310·π/2 long. The
 		// track runs 2 × (900 − 350) + (1800 − 700) + 2 × 486.946862 = 3173.893725 mm.
 		const length = 2 * (900 - 350) + (1800 - 700) + 310 * Math.PI;
-		const { out, status } = baywright(["plan", "-"], { input: jobText({ title: "Mill House", site: "Back room" }) });
+		const { out, status } = await baywrightHere(["plan", "-"], jobText({ title: "Mill House", site: "Back room" }));
 		expect(status).toBe(0);
 		expect(out).toContain("Mill House, Back room\n");
 		expect(out).toContain(`Finished length of the whole track ${length.toFixed(1)} mm`);
@@ -50,16 +51,16 @@ describe("the plan for people", () => {
 			expect(Number(left) + Number(right)).toBeCloseTo(wall === "front" ? 1800 : 900, 0);
 	});
 
-	test("in inches and centimetres where the job says so", () => {
-		const inches = baywright(["plan", "-"], { input: jobText({ display: { length: "in" } }) }).out;
+	test("in inches and centimetres where the job says so", async () => {
+		const inches = (await baywrightHere(["plan", "-"], jobText({ display: { length: "in" } }))).out;
 		// 2973.894 mm is 117.0825 in, nearest sixteenth 1/16.
 		expect(inches).toContain('Piece A: CUT 117 1/16"');
-		const cm = baywright(["plan", "-"], { input: jobText({ display: { length: "cm" } }) }).out;
+		const cm = (await baywrightHere(["plan", "-"], jobText({ display: { length: "cm" } }))).out;
 		expect(cm).toContain("Piece A: CUT 297.39 cm");
 	});
 
-	test("a refusal is said first, with its remedies, and nothing to cut by", () => {
-		const { out, status, err } = baywright(["plan", "-"], { input: jobText({}, tooTight) });
+	test("a refusal is said first, with its remedies, and nothing to cut by", async () => {
+		const { out, status, err } = await baywrightHere(["plan", "-"], jobText({}, tooTight));
 		expect([status, err]).toEqual([2, ""]);
 		expect(out).toContain("Not planned: 1 refusal.");
 		expect(out).toContain("REFUSAL  Wall too short for its bends");
@@ -67,20 +68,20 @@ describe("the plan for people", () => {
 		expect(out).not.toContain("CUT");
 	});
 
-	test("what stands in the way is planned, with a warning not to cut by it", () => {
+	test("what stands in the way is planned, with a warning not to cut by it", async () => {
 		const obstacles = [{ kind: "pipe", wall: 1, from: 800, to: 860, depth: 120 }];
-		const { out, status } = baywright(["plan", "-"], { input: jobText({}, { obstacles }) });
+		const { out, status } = await baywrightHere(["plan", "-"], jobText({}, { obstacles }));
 		expect(status).toBe(2);
 		expect(out).toContain("do not cut or drill by this plan");
 		expect(out).toContain("Piece A: CUT");
 	});
 
-	test("nothing in a title can steer the terminal or break the line", () => {
-		const { out } = baywright(["plan", "-"], { input: jobText({ title: "A\u001b[31mred\nnext\u202e" }) });
+	test("nothing in a title can steer the terminal or break the line", async () => {
+		const { out } = await baywrightHere(["plan", "-"], jobText({ title: "A\u001b[31mred\nnext\u202e" }));
 		expect(out).toContain("A\\u{1b}[31mred next\\u{202e}\n");
 	});
 
-	test("only the bay asked for", () => {
+	test("only the bay asked for", async () => {
 		const corners = [
 			[0, 0],
 			[2000, 0],
@@ -91,11 +92,11 @@ describe("the plan for people", () => {
 				{ id: "two", corners },
 			],
 		});
-		const { out } = baywright(["plan", "-", "--bay", "two"], { input });
+		const { out } = await baywrightHere(["plan", "-", "--bay", "two"], input);
 		expect(out).toContain("Bay two");
 		expect(out).not.toContain("Bay one");
-		expect(JSON.parse(baywright(["plan", "-", "--bay", "two", "--json"], { input }).out).bays).toHaveLength(1);
-		expect(baywright(["plan", "-", "--bay", "three"], { input })).toMatchObject({
+		expect(JSON.parse((await baywrightHere(["plan", "-", "--bay", "two", "--json"], input)).out).bays).toHaveLength(1);
+		expect(await baywrightHere(["plan", "-", "--bay", "three"], input)).toMatchObject({
 			status: 1,
 			out: "",
 			lines: ['baywright: standard input: option --bay: found "three", allowed one, two'],
@@ -125,8 +126,8 @@ const expectKeys = (value: object, keys: readonly string[]) =>
 	expect(Object.keys(value)).toEqual(expect.arrayContaining([...keys]));
 
 describe("the plan as data", () => {
-	test("one line of the agreed shape", () => {
-		const { out, status } = baywright(["plan", "-", "--json"], { input: jobText() });
+	test("one line of the agreed shape", async () => {
+		const { out, status } = await baywrightHere(["plan", "-", "--json"], jobText());
 		expect(status).toBe(0);
 		expect(out.indexOf("\n")).toBe(out.length - 1);
 		const plan = JSON.parse(out);
@@ -147,7 +148,7 @@ describe("the plan as data", () => {
 		expect(bay.pieces[0].cutLength).toBeCloseTo(bay.path.length - 200, 6);
 	});
 
-	test("a refusal with its remedy as edits from the root of the job", () => {
+	test("a refusal with its remedy as edits from the root of the job", async () => {
 		const bays = [
 			{
 				id: "good",
@@ -158,7 +159,7 @@ describe("the plan as data", () => {
 			},
 			{ id: "bad", ...tooTight },
 		];
-		const { out, status } = baywright(["plan", "-", "--json"], { input: jobText({ bays }) });
+		const { out, status } = await baywrightHere(["plan", "-", "--json"], jobText({ bays }));
 		expect(status).toBe(2);
 		const [finding] = JSON.parse(out).bays[1].findings;
 		expectKeys(finding, KEYS.finding);
@@ -166,8 +167,8 @@ describe("the plan as data", () => {
 		expect(finding.remedies[0].change[0].path).toMatch(/^\/bays\/1\//);
 	});
 
-	test("a line for each of several jobs, with the job's name, and the gravest status", () => {
-		const { out, status } = baywright(["plan", "examples", "--json"]);
+	test("a line for each of several jobs, with the job's name, and the gravest status", async () => {
+		const { out, status } = await baywrightHere(["plan", "examples", "--json"]);
 		const plans = out
 			.trimEnd()
 			.split("\n")

@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, onTestFinished, test } from "vitest";
-import { baywright } from "./run.ts";
+import { baywright, baywrightHere } from "./run.ts";
 
 /** A wall round a pier's external corner, 90°, radius 225, clearance 15: 76.5 mm of projection lets the bend through (closed form). */
 const PIER = {
@@ -21,7 +21,7 @@ const PIER = {
 	],
 };
 
-const pier = (args: readonly string[]) => baywright(["remedy", "-", ...args], { input: JSON.stringify(PIER) });
+const pier = (args: readonly string[]) => baywrightHere(["remedy", "-", ...args], JSON.stringify(PIER));
 
 function folder(): string {
 	const path = mkdtempSync(join(tmpdir(), "remedy-"));
@@ -30,27 +30,27 @@ function folder(): string {
 }
 
 describe("remedy", () => {
-	test("applies the first remedy and writes a job that plans cleanly", () => {
-		const { status, out, err } = pier(["no-room-round-corner"]);
+	test("applies the first remedy and writes a job that plans cleanly", async () => {
+		const { status, out, err } = await pier(["no-room-round-corner"]);
 		expect(err).toBe("");
 		expect(status).toBe(0);
 		expect(JSON.parse(out).bays[0].track.projection).toBe(77);
-		expect(baywright(["check", "-"], { input: out }).status).toBe(0);
+		expect((await baywrightHere(["check", "-"], out)).status).toBe(0);
 	});
 
-	test("another choice, by its number", () => {
-		const { findings } = JSON.parse(baywright(["check", "-", "--json"], { input: JSON.stringify(PIER) }).out).bays[0];
+	test("another choice, by its number", async () => {
+		const { findings } = JSON.parse((await baywrightHere(["check", "-", "--json"], JSON.stringify(PIER))).out).bays[0];
 		const labels: string[] = findings[0].remedies.map(({ label }: { label: string }) => label);
 		const choice = labels.findIndex((label) => label.startsWith("Use ")) + 1;
 		expect(choice).toBeGreaterThan(1);
-		const { status, out } = pier(["no-room-round-corner", "--choice", String(choice)]);
+		const { status, out } = await pier(["no-room-round-corner", "--choice", String(choice)]);
 		expect(status).toBe(0);
 		expect(JSON.parse(out).bays[0].track.system).not.toBe("light-corded");
 	});
 
-	test("at a corner, and at none", () => {
-		expect(pier(["no-room-round-corner", "--at", "1"]).status).toBe(0);
-		const elsewhere = pier(["no-room-round-corner", "--at", "2"]);
+	test("at a corner, and at none", async () => {
+		expect((await pier(["no-room-round-corner", "--at", "1"])).status).toBe(0);
+		const elsewhere = await pier(["no-room-round-corner", "--at", "2"]);
 		expect(elsewhere.status).toBe(1);
 		expect(elsewhere.lines).toHaveLength(1);
 	});
@@ -73,8 +73,8 @@ describe("remedy", () => {
 		[["no-room-round-corner", "--at", "9"], "option --at: found 9, allowed 1"],
 		[["no-room-round-corner", "--at", "x"], 'option --at: found "x", allowed 0, 1, 2'],
 		[[], "found 1 names, allowed two"],
-	])("%j is refused in one line", (args, says) => {
-		const { status, out, lines } = pier(args);
+	])("%j is refused in one line", async (args, says) => {
+		const { status, out, lines } = await pier(args);
 		expect(status).toBe(1);
 		expect(out).toBe("");
 		expect(lines).toHaveLength(1);

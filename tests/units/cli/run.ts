@@ -72,10 +72,10 @@ export const jobText = (job: object = {}, bay: object = {}): string =>
 	});
 
 /** The same command in this process, many times as fast: for whatever does not hang on the process itself. */
-export async function baywrightHere(args: readonly string[], input = ""): Promise<Ran> {
+export async function baywrightHere(args: readonly string[], input = "", folder = root): Promise<Ran> {
 	const said = { out: "", err: "" };
 	const status = await main(args, {
-		folder: root,
+		folder,
 		debug: false,
 		out: (text) => {
 			said.out += text;

@@ -8,14 +8,21 @@ export interface Example {
 	readonly plan: BayPlan;
 }
 
-const files = import.meta.glob<string>("../../../../examples/*.baywright.json", { query: "?raw", import: "default" });
+// This module comes with the opening list, and the list shows every one of them.
+const files = import.meta.glob<string>("../../../../examples/*.baywright.json", {
+	query: "?raw",
+	import: "default",
+	eager: true,
+});
+
+let read: readonly Example[] | null = null;
 
 /** All examples, the plain ones first. One that cannot be read would be a defect of ours and is named. */
-export async function loadExamples(): Promise<readonly Example[]> {
-	const texts = await Promise.all(Object.entries(files).map(async ([path, load]) => [path, await load()] as const));
-	return texts
+export function examples(): readonly Example[] {
+	read ??= Object.entries(files)
 		.map(([path, text]) => exampleOf(path.slice(path.lastIndexOf("/") + 1), text))
 		.sort((a, b) => oddness(a.plan) - oddness(b.plan) || a.file.localeCompare(b.file));
+	return read;
 }
 
 /** How far a bay is from the square one with three walls, degrees; what cannot be fitted comes last. */

@@ -5,30 +5,25 @@ import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { startJob, startTaping } from "../desk/start-taping.ts";
 import { type Aside, jobsAside } from "../storage/keeper.ts";
-import { type Example, loadExamples } from "./examples.ts";
+import { examples } from "./examples.ts";
 import { PlainCards } from "./plain-cards.tsx";
 import { Thumbnail } from "./thumbnail.tsx";
 
-interface Stock {
-	readonly examples: readonly Example[];
-	readonly aside: readonly Aside[];
-}
-
-let stock: Promise<Stock> | null = null;
-let stockFor: Job | null = null;
+let kept: Promise<readonly Aside[]> | null = null;
+let keptFor: Job | null = null;
 
 /** Jobs to begin with: a plain bay, the examples, and what was put aside before. */
 export function Opening() {
-	const { examples, aside } = use(stockNow());
+	const aside = use(asideNow());
 	return (
 		<>
 			<h2 className="opening-heading">Start a bay</h2>
-			<PlainCards take={(bay, title) => begin(bay, title, examples)} tape={() => startTaping(isSpare(examples))} />
+			<PlainCards take={(bay, title) => begin(bay, title)} tape={() => startTaping(isSpare())} />
 			<h2 className="opening-heading">Or look at an example</h2>
 			<ul className="opening-list">
-				{examples.map(({ file, job, plan }) => (
+				{examples().map(({ file, job, plan }) => (
 					<li key={file}>
-						<Button className="opening-card" onPress={() => start(job, `open ${job.title}`, examples)}>
+						<Button className="opening-card" onPress={() => start(job, `open ${job.title}`)}>
 							<Thumbnail plan={plan} />
 							<Words title={job.title} note={noteOf(job, plan)} />
 						</Button>
@@ -41,7 +36,7 @@ export function Opening() {
 					<ul className="opening-list">
 						{aside.map(({ job, at }) => (
 							<li key={at}>
-								<Button className="opening-card" onPress={() => start(job, `open ${job.title}`, examples)}>
+								<Button className="opening-card" onPress={() => start(job, `open ${job.title}`)}>
 									<Thumbnail plan={plansOf(job)[0] as BayPlan} />
 									<Words title={job.title === "" ? "Untitled job" : job.title} note={`Put aside ${WHEN.format(at)}`} />
 								</Button>
@@ -57,28 +52,28 @@ export function Opening() {
 const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
 
 /** Loaded anew whenever another job lies on the desk: what was put aside has then changed. */
-function stockNow(): Promise<Stock> {
+function asideNow(): Promise<readonly Aside[]> {
 	const { job } = desk.getState();
-	if (stock === null || stockFor !== job) {
-		stockFor = job;
-		stock = Promise.all([loadExamples(), jobsAside()]).then(([examples, aside]) => ({ examples, aside }));
+	if (kept === null || keptFor !== job) {
+		keptFor = job;
+		kept = jobsAside();
 	}
-	return stock;
+	return kept;
 }
 
-function begin(bay: Bay, title: string, examples: readonly Example[]): void {
-	startJob(newJob(bay), `start from ${title.charAt(0).toLowerCase()}${title.slice(1)}`, isSpare(examples));
+function begin(bay: Bay, title: string): void {
+	start(newJob(bay), `start from ${title.charAt(0).toLowerCase()}${title.slice(1)}`);
 }
 
-function start(job: Job, label: string, examples: readonly Example[]): void {
-	startJob(job, label, isSpare(examples));
+function start(job: Job, label: string): void {
+	startJob(job, label, isSpare());
 }
 
 /** A plain bay or an example that nobody has changed need not be kept: it is here anyway. */
-function isSpare(examples: readonly Example[]): boolean {
+function isSpare(): boolean {
 	const now = serialiseJob(desk.getState().job);
 	const plain = [emptyBay(), ...plainBays.map(({ id }) => plainBay(id))].map(newJob);
-	return [...plain, ...examples.map((example) => example.job)].some((known) => serialiseJob(known) === now);
+	return [...plain, ...examples().map((example) => example.job)].some((known) => serialiseJob(known) === now);
 }
 
 function noteOf({ notes }: Job, plan: BayPlan): string {
