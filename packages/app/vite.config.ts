@@ -17,16 +17,8 @@ export default defineConfig({
 		rolldownOptions: {
 			// Modules of the project do nothing but export: one that only a sheet uses comes with that sheet.
 			treeshake: { moduleSideEffects: [{ test: /packages\/(geometry|setout)\/src\//, sideEffects: false }] },
-			output: {
-				codeSplitting: {
-					groups: [
-						// Zipped as one, the first load is 7 kB smaller than in its twenty pieces.
-						{ name: "start", tags: ["$initial"] },
-						// What several screens use comes in a few pieces rather than in sixty, each with a wait of its own.
-						{ name: "shared", minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 20_000 },
-					],
-				},
-			},
+			// Zipped as one, the first load is 7 kB smaller than in its twenty pieces.
+			output: { codeSplitting: { groups: [{ name: "start", tags: ["$initial"] }] } },
 		},
 	},
 });
