@@ -12,6 +12,7 @@ export type ThingKind =
 	| "bracket"
 	| "joint"
 	| "piece"
+	| "reading"
 	| "finding";
 
 /**

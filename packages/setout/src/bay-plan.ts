@@ -61,6 +61,8 @@ export interface SurveyOfPlan
 	readonly ellipses: readonly ErrorEllipse[];
 	/** What to tape next; null where every cut length is sure enough, nothing helps, or the plan was made in haste. */
 	readonly next: WantedReading | null;
+	/** What to tape where several readings might as well be the wrong one; null where it is not needed, or the plan was made in haste. */
+	readonly telling: WantedReading["reading"] | null;
 }
 
 /** One fitted corner, as a fitter marks it out. */

@@ -64,14 +64,15 @@ function bayJson(plan: BayPlan, unit: LengthUnit) {
 
 /** Readings by their index in the job's `readings`, spans between brackets counted on after them. */
 function surveyJson(survey: BayPlan["survey"]) {
-	if (survey === null) return { settled: false, sigma0: null, redundancy: 0, suspects: [], next: null };
-	const { settled, sigma0, redundancy, suspects, next } = survey;
+	if (survey === null) return { settled: false, sigma0: null, redundancy: 0, suspects: [], next: null, telling: null };
+	const { settled, sigma0, redundancy, suspects, next, telling } = survey;
 	return {
 		settled,
 		sigma0,
 		redundancy: Math.round(redundancy),
 		suspects: [...new Set(suspects.flatMap(({ readings }) => readings))],
 		next: next && { reading: next.reading, reaches: next.reaches },
+		telling,
 	};
 }
 

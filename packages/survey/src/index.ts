@@ -18,5 +18,6 @@ export {
 	type SettledBay,
 	settleBay,
 	suspectReadings,
+	tellApartBayReading,
 } from "./settle-bay.ts";
 export { type Suspicion, suspects } from "./suspects.ts";

@@ -11,6 +11,7 @@ import { isInDegrees, type Reading, type ReadingFault, type ReadingOf, USUAL_SD 
 import { adjustBay } from "./restart.ts";
 import { stateOf } from "./state-of.ts";
 import { type Suspicion, suspects } from "./suspects.ts";
+import { tellApart } from "./tell-apart.ts";
 
 /** A bay as its readings say it is, and how sure that is. Corner 0 and the direction of the frame wall are as drawn. */
 export interface SettledBay extends Agreement {
@@ -116,6 +117,22 @@ export function nextBayReading(
 		figures,
 	);
 	return next && { ...next, candidate: known[next.candidate]?.index as number };
+}
+
+/**
+ * The reading that best tells a suspect of this bay from those that might as well be it, as an index of the candidates; null where none does,
+ * or where nothing is alike.
+ */
+export function tellApartBayReading(
+	bay: SettledBay,
+	{ readings, alike }: Pick<Suspicion, "readings" | "alike">,
+	candidates: readonly CandidateReading[],
+): number | null {
+	if (alike.length === 0) return null;
+	const known = knownCandidates(bay, candidates);
+	const observed = known.map((each) => each.observed);
+	const best = tellApart(bay.network, bay.adjusted, [...readings, ...alike], observed);
+	return best === null ? null : (known[best]?.index as number);
 }
 
 /**

@@ -1,11 +1,11 @@
-import { type Adjusted, adjust, freeCovariance, fullWeights } from "./adjust.ts";
-import { foresee, linearise } from "./linear.ts";
+import { type Adjusted, adjust } from "./adjust.ts";
+import { foresee } from "./linear.ts";
 import { misfit } from "./measure.ts";
-import { type Network, unknownsOf } from "./network.ts";
-import { inverse, normalMatrix, takeApart } from "./normal.ts";
+import type { Network } from "./network.ts";
 import { isAngular, type Observation } from "./observation.ts";
+import { freelyAdjusted } from "./residual-covariance.ts";
 import { startingFrom, stateOf } from "./state-of.ts";
-import { BLUNDER, INSEPARABLE, LEAST_PIVOT, MOST_SUSPICIONS } from "./tolerance.ts";
+import { BLUNDER, INSEPARABLE, MOST_SUSPICIONS } from "./tolerance.ts";
 
 /** One reading that may be a blunder, or two that only together explain what does not close. */
 export interface Suspicion {
@@ -33,7 +33,7 @@ export function suspects(network: Network, adjusted: Adjusted): Suspicion[] {
 	const doubtful = byStandardized(adjusted);
 	const worst = doubtful[0];
 	if (worst === undefined || (adjusted.closes && sizeOf(adjusted, worst) <= BLUNDER)) return [];
-	const residuals = residualCovariance(network, adjusted);
+	const { residuals } = freelyAdjusted(network, adjusted);
 	const outstanding = doubtful.filter((k) => k === worst || sizeOf(adjusted, k) > BLUNDER).slice(0, MOST_SUSPICIONS);
 	const left = (readings: readonly number[]) => without(network, adjusted, residuals, readings);
 	const singles = outstanding.flatMap((reading) => left([reading])).sort(bySumLeft);
@@ -57,26 +57,6 @@ const byStandardized = (adjusted: Adjusted): number[] =>
 	adjusted.observations
 		.flatMap(({ standardized }, k) => (standardized === null ? [] : [k]))
 		.sort((a, b) => sizeOf(adjusted, b) - sizeOf(adjusted, a));
-
-/** Covariance of the residuals, Σ − JCJᵀ; rows and columns of priors are of no use. */
-function residualCovariance(network: Network, adjusted: Adjusted): Float64Array[] {
-	const { observations } = network;
-	const unknowns = unknownsOf(network);
-	const linear = linearise(network, unknowns, stateOf(network, adjusted));
-	const normal = takeApart(normalMatrix(linear.rows, fullWeights(observations)), LEAST_PIVOT);
-	if (normal === null) throw new Error("Broken invariant: an adjusted network is undetermined.");
-	const covariance = freeCovariance(observations, linear, inverse(normal));
-	const across = linear.rows.map((row) =>
-		Float64Array.from(covariance, (line) => line.reduce((sum, value, i) => sum + value * (row[i] as number), 0)),
-	);
-	return observations.map(({ sd }, k) =>
-		Float64Array.from(observations, (_, l) => {
-			const row = linear.rows[l] as Float64Array;
-			const fitted = (across[k] as Float64Array).reduce((sum, value, i) => sum + value * (row[i] as number), 0);
-			return (k === l ? sd * sd : 0) - fitted;
-		}),
-	);
-}
 
 /** The pairs that take most off the sum of squares, vᵀQ⁻¹v over both. */
 function likeliestPairs(

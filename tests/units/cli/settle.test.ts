@@ -22,6 +22,7 @@ describe("settle", () => {
 			"suspects",
 			"pieces",
 			"next",
+			"telling",
 		]);
 		const [{ corners, sd, residuals, sigma0, redundancy, closes, suspects, next }] = bays;
 		const near = [
@@ -60,6 +61,37 @@ describe("settle", () => {
 		const { bays } = JSON.parse((await baywrightHere(["settle", "-", "--json"], text)).out);
 		expect(bays[0].suspects[0]).toBe(4);
 		expect(bays[0].closes).toBe(false);
+	});
+
+	test("where any reading might be the wrong one, what tells which comes first, in words and as data", async () => {
+		const text = jobText({}, { readings: good.with(4, diagonal(1, 3, 2013 + 38)) });
+		const { out } = await baywrightHere(["settle", "-"], text);
+		expect(out).toMatch(
+			/Before anything else take the chord at corner \d, both arms 900 mm: it helps to tell which is\s+wrong\./,
+		);
+		const { bays } = JSON.parse((await baywrightHere(["settle", "-", "--json"], text)).out);
+		expect(bays[0].telling).toMatchObject({ kind: "chord", arm: 900 });
+	});
+
+	test("enough is taped only where the readings close and something checks them", async () => {
+		// A recess, taped twice: 1.96 · 2/√2 = 2.8 mm, 40 mm apart or not.
+		const recess = (second: number) =>
+			jobText(
+				{},
+				{
+					corners: [
+						[0, 0],
+						[2000, 0],
+					],
+					readings: [run(0, 2000), run(0, second)],
+				},
+			);
+		expect((await baywrightHere(["settle", "-"], recess(2001))).out).toContain(
+			"Enough is taped: every cut length is within",
+		);
+		const { out } = await baywrightHere(["settle", "-"], recess(2040));
+		expect(out).not.toContain("Enough is taped");
+		expect(out).not.toMatch(/ -0\.0\b/);
 	});
 
 	test("for people: readings, corners, cut lengths and what to take", async () => {

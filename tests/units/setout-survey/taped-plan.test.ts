@@ -221,6 +221,7 @@ describe("what a survey has to say", () => {
 			redundancy: 0,
 			suspects: [],
 			next: null,
+			telling: null,
 		});
 	});
 });

@@ -1,5 +1,5 @@
 import { isSelected } from "@baywright/editor";
-import { AT_95 } from "@baywright/setout";
+import { AT_95, formatLength } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, useLength, usePlan, usePlanPart } from "../desk/on-table.ts";
@@ -68,7 +68,11 @@ function CutCard({ name, index }: { readonly name: string; readonly index: numbe
 					<Figure className="cut-figure" of={(state) => planOnTable(state).pieces[index]?.cutLength} />
 					{unit === "in" ? null : <span className="soft">{unit}</span>}
 				</span>
-				{taped ? <span className="cut-sd">± {sd === null ? "…" : show(AT_95 * sd)} at 95 %</span> : null}
+				{taped ? (
+					<span className="cut-sd">
+						± {sd === null ? "…" : formatLength(AT_95 * sd, unit, { precision: 1 })} at 95 %
+					</span>
+				) : null}
 				{takenUp < 0.05 ? null : (
 					<span className="cut-sd">
 						finished <Figure of={(state) => planOnTable(state).pieces[index]?.finishedLength} />, less {show(takenUp)}{" "}

@@ -1,5 +1,5 @@
 import { angleOf, isSelected, runOf } from "@baywright/editor";
-import { capital, wallName } from "@baywright/setout";
+import { capital, formatAngle, formatLength, wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { setAngle, setRun } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
@@ -9,6 +9,7 @@ import { LengthField } from "../fields/length-field.tsx";
 import { AddWall } from "./add-wall.tsx";
 import { bringIntoView } from "./bring-into-view.ts";
 import { CornerDetail } from "./corner-detail.tsx";
+import { saySettled } from "./say-settled.ts";
 import { Section } from "./section.tsx";
 import { WallDetail, WallGist } from "./wall-detail.tsx";
 
@@ -36,6 +37,7 @@ export function RunsPanel() {
 function RunRow({ wall, walls }: { readonly wall: number; readonly walls: number }) {
 	const name = wallName(wall, walls);
 	const bay = useDesk((state) => state.bay);
+	const unit = useDesk((state) => state.shown.display.length);
 	const run = useBayAtEase((on) => runOf(on.corners, wall));
 	const angle = useBayAtEase((on) => angleOf(on.corners, wall + 1, on.walls));
 	const chosen = useDesk(({ selection }) => isSelected(selection, "wall", wall) || isSelected(selection, "bow", wall));
@@ -51,7 +53,14 @@ function RunRow({ wall, walls }: { readonly wall: number; readonly walls: number
 				label={capital(name)}
 				value={run}
 				least={1}
-				commit={(mm) => change(`run of the ${name}`, setRun(desk.getState().job, bay, wall, mm))}
+				commit={(mm) =>
+					saySettled(
+						change(`run of the ${name}`, setRun(desk.getState().job, bay, wall, mm)),
+						mm,
+						({ corners }) => runOf(corners, wall),
+						(figure) => formatLength(figure, unit),
+					)
+				}
 				onFocus={() => select({ kind: "wall", index: wall })}
 			/>
 			{chosen ? <WallDetail wall={wall} name={name} /> : <WallGist wall={wall} />}
@@ -60,7 +69,12 @@ function RunRow({ wall, walls }: { readonly wall: number; readonly walls: number
 					label={`Corner ${wall + 1}`}
 					value={angle}
 					commit={(degrees) =>
-						change(`angle of corner ${wall + 1}`, setAngle(desk.getState().job, bay, wall + 1, degrees))
+						saySettled(
+							change(`angle of corner ${wall + 1}`, setAngle(desk.getState().job, bay, wall + 1, degrees)),
+							degrees,
+							({ corners, walls: faces }) => angleOf(corners, wall + 1, faces),
+							formatAngle,
+						)
 					}
 					onFocus={() => select({ kind: "corner", index: wall + 1 })}
 				/>

@@ -7,6 +7,9 @@ import { LengthField } from "../fields/length-field.tsx";
 import type { BracketMark, SiteMark } from "./marks.ts";
 import { type FittedBracket, measure } from "./ticks.ts";
 
+/** As far as any bracket stands off, mm (common practice, no source): one nought too many would leave no track, and no list to put it right in. */
+const FURTHEST = 500;
+
 interface Props {
 	readonly mark: SiteMark & BracketMark;
 	readonly marks: readonly SiteMark[];
@@ -49,6 +52,7 @@ export function BracketMeasured({ mark, marks, fitted, onPlaced }: Props) {
 					value={fitted?.projection ?? null}
 					instead={projection}
 					least={1}
+					greatest={FURTHEST}
 					commit={(off) => set({ projection: off })}
 					clear={() => set({ projection: null })}
 				/>

@@ -3,8 +3,10 @@ import { bendName } from "@baywright/setout";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay } from "../desk/on-table.ts";
 import { LengthField } from "../fields/length-field.tsx";
+import { longestSpan } from "./longest-span.ts";
 import type { BracketMark, SiteMark } from "./marks.ts";
 import { type Ticks, tickedAt } from "./ticks.ts";
+import { phone } from "./views.ts";
 
 interface Props {
 	readonly marks: readonly SiteMark[];
@@ -23,13 +25,18 @@ export function SpanFields({ marks, ticks }: Props) {
 			BracketMark["place"],
 			BracketMark["place"],
 		];
-		const set = (value: number | null) => editBay(`span across ${mark.name}`, (now) => setSpan(now, from, to, value));
+		const set = (value: number | null) => {
+			// The brackets may be numbered anew: the row that stood open would be another's.
+			phone.setState({ opened: null });
+			return editBay(`span across ${mark.name}`, (now) => setSpan(now, from, to, value));
+		};
 		return (
 			<LengthField
 				key={mark.name}
 				label={`Bracket ${before.number} to bracket ${after.number}, straight across ${bendName(mark.corners, bay.walls.length)}`}
 				value={spanAcross(bay, from.wall, to.wall)?.value ?? null}
 				least={1}
+				greatest={longestSpan(bay, before, after)}
 				commit={set}
 				clear={() => set(null)}
 			/>

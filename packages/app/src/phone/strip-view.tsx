@@ -1,4 +1,4 @@
-import { AT_95, type BayPlan, type Piece } from "@baywright/setout";
+import { AT_95, type BayPlan, formatLength, type Piece } from "@baywright/setout";
 import { useState } from "react";
 import { useDesk } from "../desk/desk.ts";
 import { useLength, usePlan } from "../desk/on-table.ts";
@@ -46,7 +46,9 @@ function PieceStrip({ plan, piece, from }: Props) {
 					{unit === "in" ? null : <span className="piece-unit">{unit}</span>}
 				</p>
 				<p className="piece-sure">
-					{piece.sd === null ? "± not known until the bay is taped" : `± ${show(AT_95 * piece.sd)} at 95 %`}
+					{piece.sd === null
+						? "± not known until the bay is taped"
+						: `± ${formatLength(AT_95 * piece.sd, unit, { precision: 1 })} at 95 %`}
 				</p>
 				{takenUp < LEAST_TOLD ? null : (
 					<p className="piece-sure">

@@ -38,5 +38,6 @@ const HOMES: Readonly<Record<ThingKind, Home>> = {
 	bracket: { word: "bracket", stages: ["track"] },
 	joint: { word: "joint", stages: ["track"] },
 	piece: { word: "piece", stages: [] },
+	reading: { word: "reading", stages: [] },
 	finding: { word: "finding", stages: [] },
 };

@@ -4,6 +4,7 @@ import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import { editBay } from "../desk/edit-bay.ts";
 import { usePlanPart } from "../desk/on-table.ts";
+import { inDoubt } from "./in-doubt.ts";
 import type { ToTake } from "./next-to-take.ts";
 import { entryFigure } from "./say.ts";
 import { Standing } from "./standing.tsx";
@@ -19,13 +20,14 @@ interface Props {
 
 /** Everything that was taped, to be taken again, loosened or removed, and what is still unsure. */
 export function AllTaped({ list, asked, goOn }: Props) {
-	const suspects = usePlanPart((plan) => plan.survey?.suspects.length ?? 0);
+	const doubted = usePlanPart((plan) => inDoubt(plan.survey).length);
 	const heading = useRef<HTMLHeadingElement>(null);
 	// Whoever typed the last figure is taken along to what has become of it all.
 	useEffect(() => {
 		if (document.activeElement === document.body) heading.current?.focus({ preventScroll: true });
 	}, []);
-	const title = asked !== null ? "Taped so far" : suspects > 0 ? "One reading is in doubt" : "All taped";
+	const inDoubtWords = doubted === 1 ? "One reading is in doubt" : "Readings are in doubt";
+	const title = asked !== null ? "Taped so far" : doubted > 0 ? inDoubtWords : "All taped";
 	const taken = list.filter(({ state }) => state === "taken");
 	const readings = taken.filter(({ what }) => what.kind === "reading");
 	const heights = taken.filter(({ what }) => what.kind === "height");
@@ -98,9 +100,7 @@ function Row({ item }: { readonly item: ToTake }) {
 	const { key, name, what, value, state } = item;
 	const index = what.kind === "reading" ? what.index : null;
 	const checked = usePlanPart((plan) => (index === null ? null : (plan.survey?.readings[index] ?? null)));
-	const doubted = usePlanPart(
-		(plan) => index !== null && (plan.survey?.suspects.some(({ readings }) => readings.includes(index)) ?? false),
-	);
+	const doubted = usePlanPart((plan) => index !== null && inDoubt(plan.survey).includes(index));
 	const residual = checked === null || checked.standardized === null ? null : Math.abs(checked.residual);
 	const says =
 		checked === null

@@ -17,6 +17,8 @@ export type Bounded = Pick<Reading, "kind"> & { readonly arm?: number };
 /** mm. */
 const LEAST = 1;
 const LONGEST = 10_000;
+/** No tape reaches further (common practice, no source); one nought too many does. */
+const TAPE = 30_000;
 
 /** A rise and a square are read to either side. */
 export const isSigned = ({ kind }: Bounded): boolean => kind === "rise" || kind === "square";
@@ -25,7 +27,7 @@ export const isSigned = ({ kind }: Bounded): boolean => kind === "rise" || kind 
 export function boundsOf(reading: Bounded): Bounds {
 	return {
 		least: isSigned(reading) ? -LONGEST : LEAST,
-		...(reading.arm === undefined ? {} : { greatest: 2 * reading.arm - LEAST }),
+		greatest: reading.arm === undefined ? (isSigned(reading) ? LONGEST : TAPE) : 2 * reading.arm - LEAST,
 	};
 }
 

@@ -95,12 +95,13 @@ function atCorners(bay: Bay, known: Known, skipped: ReadonlySet<string>, walls: 
 	return [...taken, ...left, ...wanted];
 }
 
-/** What the survey asks for; where it was skipped or the survey says nothing, the usual readings that are not taken yet. */
+/** What tells a wrong reading from those it might be mistaken for, else what the survey asks for; where it was skipped or the survey says nothing, the usual readings that are not taken yet. */
 function wantedAtCorners(bay: Bay, { survey, pieces }: Known, skipped: ReadonlySet<string>): Untaken[] {
 	const isOpen = (reading: Untaken) => untaken(bay, reading, skipped).state === "open";
 	const isFresh = (reading: Untaken) => isOpen(reading) && timesTaken(bay, reading) === 0;
 	const usual = usualAtCorners(bay).filter(isFresh);
 	if (survey === null || !survey.settled) return usual;
+	if (survey.telling !== null && isOpen(survey.telling)) return [survey.telling];
 	if (survey.next !== null) return isOpen(survey.next.reading) ? [survey.next.reading] : usual;
 	const isSure = pieces.length > 0 && pieces.every(({ sd }) => sd !== null && sd <= SURE_ENOUGH);
 	if (!isSure) return usual;
@@ -120,7 +121,7 @@ function takenReadings({ readings, walls }: Bay): TakenReading[] {
 		return {
 			key: readingKey(name, time),
 			name,
-			part: partOf(reading),
+			part: time > 0 ? "corners" : partOf(reading),
 			what: { kind: "reading", reading, index, again: time > 0 },
 			value: reading.value,
 			state: "taken",

@@ -1,12 +1,14 @@
 import { loosened, takenAgain, withoutReading } from "@baywright/editor";
 import { AT_95, capital, formatLength, type Reading, readingFigure, readingName, readingTask } from "@baywright/setout";
 import { Button } from "react-aria-components";
+import { desk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
 import { useBay, usePlanPart } from "../desk/on-table.ts";
 import { screen } from "../desk/screen.ts";
 import { Section } from "../panels/section.tsx";
 import { AddReading } from "./add-reading.tsx";
 import { Agreement } from "./agreement.tsx";
+import { inDoubt } from "./in-doubt.ts";
 import { ReadingsFile } from "./readings-file.tsx";
 import { TakeField, useWording, ValueField } from "./value-field.tsx";
 import "../styles/taping.css";
@@ -37,10 +39,11 @@ export function ReadingsPanel() {
 function ReadingRow({ reading, index }: { readonly reading: Reading; readonly index: number }) {
 	const wording = useWording();
 	const checked = usePlanPart((plan) => plan.survey?.readings[index] ?? null);
-	const doubted = usePlanPart(
-		(plan) => plan.survey?.suspects.some(({ readings }) => readings.includes(index)) ?? false,
-	);
+	const doubted = usePlanPart((plan) => inDoubt(plan.survey).includes(index));
 	const name = readingName(reading, wording.walls);
+	// Shown on the plan while it is at hand.
+	const { point } = desk.getState();
+	const thing = { kind: "reading", index } as const;
 	const residual = checked === null || checked.standardized === null ? null : checked.residual;
 	const figure = (value: number) => readingFigure(reading, value, wording);
 	const says = [
@@ -49,7 +52,14 @@ function ReadingRow({ reading, index }: { readonly reading: Reading; readonly in
 		...(reading.sd === null ? [] : [`± ${figure(AT_95 * reading.sd)}`]),
 	].join(", ");
 	return (
-		<li className="reading" data-doubt={doubted || undefined}>
+		<li
+			className="reading"
+			data-doubt={doubted || undefined}
+			onPointerEnter={() => point(thing)}
+			onPointerLeave={() => point(null)}
+			onFocus={() => point(thing)}
+			onBlur={() => point(null)}
+		>
 			<ValueField
 				reading={reading}
 				label={capital(name)}
@@ -77,10 +87,18 @@ function ReadingRow({ reading, index }: { readonly reading: Reading; readonly in
 	);
 }
 
-/** What to tape next, how sure the least sure cut length would then be, and where to type it. */
+/** What to tape next: what tells a wrong reading from others that might be it, or else how sure the least sure cut length would then be, and where to type it. */
 function NextReading() {
 	const next = usePlanPart((plan) => plan.survey?.next ?? null);
+	const telling = usePlanPart((plan) => plan.survey?.telling ?? null);
 	const wording = useWording();
+	if (telling !== null)
+		return (
+			<div className="reading-next">
+				<p>Tape next: the {readingTask(telling, wording)}. It helps to tell which reading is wrong.</p>
+				<TakeField reading={telling} />
+			</div>
+		);
 	if (next === null) return null;
 	const { reading, reaches } = next;
 	const sure = formatLength(AT_95 * reaches, wording.unit, { unit: true, precision: 1 });

@@ -69,12 +69,17 @@ function agreement({ survey }: Settled, wording: Words): string {
 }
 
 /** The likeliest explanation, and others only where it does not make everything close or cannot be told from them. */
-function suspectsText({ survey }: Settled, wording: Words): string[] {
+function suspectsText({ survey, telling }: Settled, wording: Words): string[] {
 	const { suspects } = survey;
 	if (suspects.length === 0) return [];
 	const shown = suspects[0]?.without.closes ? suspects.slice(0, 1) : suspects.slice(0, MOST_SUSPECTS);
 	const sentences = shown.map((suspect) => suspectSentence(suspect, survey, wording));
-	const lines = [...sentences, "Take again what is doubted before anything else."];
+	const lines = [
+		...sentences,
+		telling === null
+			? "Take again what is doubted before anything else."
+			: `Before anything else take the ${readingTask(telling, wording)}: it helps to tell which is wrong.`,
+	];
 	return section(
 		"Readings to doubt",
 		lines.flatMap((line) => wrap(line, { indent: "  " })),
@@ -90,7 +95,7 @@ function readingsText({ survey }: Settled, wording: Words): string[] {
 		readingName(reading, wording.walls),
 		readingFigure(reading, reading.value, wording),
 		readingFigure(reading, residual, wording),
-		standardized === null ? "not checked" : standardized.toFixed(1),
+		standardized === null ? "not checked" : withoutMinusNought(standardized.toFixed(1)),
 	]);
 	const columns = [
 		figures("no."),
@@ -99,6 +104,8 @@ function readingsText({ survey }: Settled, wording: Words): string[] {
 	];
 	return section("Readings", table(columns, rows));
 }
+
+const withoutMinusNought = (text: string): string => text.replace(/^-(?=[0.]+$)/, "");
 
 function placesText({ survey }: Settled, { figure }: Lengths): string[] {
 	const { corners, covariance } = survey;
@@ -126,10 +133,12 @@ function cutsText({ cuts }: Settled, { fine }: Lengths): string[] {
 	);
 }
 
-function wantedText({ wanted, cuts }: Settled, wording: Words, { fine, figure }: Lengths): string[] {
+function wantedText({ wanted, cuts, survey }: Settled, wording: Words, { fine, figure }: Lengths): string[] {
 	const goal = `± ${fine(AT_95 * SURE_ENOUGH)}`;
 	if (wanted.length === 0)
-		return cuts === null ? [] : section("Next", [`  Enough is taped: every cut length is within ${goal}.`]);
+		return cuts === null
+			? []
+			: section("Next", wrap(`${enough(survey)} every cut length is within ${goal}.`, { indent: "  " }));
 	const rows = wanted.map(({ reading, reaches }, i) => [
 		String(i + 1),
 		readingTask(reading, wording),
@@ -141,4 +150,10 @@ function wantedText({ wanted, cuts }: Settled, wording: Words, { fine, figure }:
 		figures(cuts === null ? "track then" : "least sure\ncut length then"),
 	];
 	return section(`Readings to take until every cut length is within ${goal}`, table(columns, rows));
+}
+
+/** No ± covers a reading that is wrong, nor one that nothing checks. */
+function enough({ closes, suspects, redundancy }: Settled["survey"]): string {
+	if (!closes || suspects.length > 0) return "Take again what is doubted: with that put right";
+	return Math.round(redundancy) === 0 ? "Nothing checks these readings yet: with no slip in them" : "Enough is taped:";
 }

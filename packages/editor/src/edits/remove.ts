@@ -47,6 +47,7 @@ export function removeThing(bay: Bay, plan: BayPlan, { kind, index, wall = 0 }: 
 		case "wall":
 			return not("A wall goes with its corners: choose a corner to remove it.");
 		case "piece":
+		case "reading":
 		case "finding":
 			return not("This is worked out: it changes with the bay.");
 	}

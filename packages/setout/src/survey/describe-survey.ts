@@ -87,12 +87,16 @@ export function disagreementFigures(
 				}),
 		...(alike.length === 0
 			? {}
-			: { alike: alike.map((index) => `the ${nameOf(index)}`).join(" or "), alikeCount: alike.length }),
+			: { alike: eitherOf(alike.map((index) => `the ${nameOf(index)}`)), alikeCount: alike.length }),
 		rest: !without.checked ? "unchecked" : without.closes ? "closes" : "apart",
 		length: without.length,
 		angle: without.angle,
 	};
 }
+
+/** `a`, `a or b`, `a, b or c`. */
+const eitherOf = (names: readonly string[]): string =>
+	[names.slice(0, -1).join(", "), ...names.slice(-1)].filter((each) => each !== "").join(" or ");
 
 /** The same in words; where no reading stands out, how far they all are apart. */
 export function disagreementSentence(figures: Figures, { unit }: Wording): string {

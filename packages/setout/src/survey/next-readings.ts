@@ -1,4 +1,10 @@
-import { candidateReadings, fewestBayReadings, type SettledBay, type TapedReading } from "@baywright/survey";
+import {
+	candidateReadings,
+	fewestBayReadings,
+	type SettledBay,
+	type TapedReading,
+	tellApartBayReading,
+} from "@baywright/survey";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
 import type { BaySurvey } from "./settle.ts";
@@ -50,6 +56,15 @@ export function wantedReadings(bay: Bay, system: TrackSystem, survey: BaySurvey,
 		reaches,
 		fitted: cuts !== null,
 	};
+}
+
+/** Where several readings might as well be the wrong one, what to tape that best tells which it is; null where nothing needs it, or nothing tells. */
+export function tellingReading(survey: BaySurvey): TapedReading | null {
+	const [suspect] = survey.suspects;
+	if (suspect === undefined) return null;
+	const choice = candidateReadings(survey);
+	const best = tellApartBayReading(survey, suspect, choice);
+	return best === null ? null : (choice[best] as TapedReading);
 }
 
 interface Wants {

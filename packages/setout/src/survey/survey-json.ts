@@ -1,7 +1,7 @@
 import type { BayFault } from "@baywright/survey";
 import type { Bay } from "../job/bay-schema.ts";
 import type { TrackSystem } from "../library/system.ts";
-import { type WantedReading, wantedReadings } from "./next-readings.ts";
+import { tellingReading, type WantedReading, wantedReadings } from "./next-readings.ts";
 import { type BaySurvey, settle } from "./settle.ts";
 import { type SureCut, sureCuts } from "./uncertainty.ts";
 
@@ -14,6 +14,8 @@ export type SettledAnswer =
 			readonly cuts: readonly SureCut[] | null;
 			/** What to take until every cut length is sure enough. */
 			readonly wanted: readonly WantedReading[];
+			/** What tells which of the doubted readings is wrong; null where nothing needs it. */
+			readonly telling: WantedReading["reading"] | null;
 	  }
 	| { readonly ok: false; readonly faults: readonly BayFault[] };
 
@@ -22,7 +24,8 @@ export function settleAnswer(bay: Bay, system: TrackSystem): SettledAnswer {
 	if (!settled.ok) return settled;
 	const survey = settled.value;
 	const cuts = sureCuts(bay, system, survey);
-	return { ok: true, survey, cuts, wanted: wantedReadings(bay, system, survey, { cuts }).readings };
+	const wanted = wantedReadings(bay, system, survey, { cuts }).readings;
+	return { ok: true, survey, cuts, wanted, telling: tellingReading(survey) };
 }
 
 /**
@@ -42,9 +45,10 @@ export function settleJson(bay: Bay, answer: SettledAnswer) {
 			suspects: [],
 			pieces: [],
 			next: null,
+			telling: null,
 			faults: answer.faults,
 		};
-	const { survey, cuts, wanted } = answer;
+	const { survey, cuts, wanted, telling } = answer;
 	const { corners, covariance, readings, sigma0, redundancy, closes, suspects } = survey;
 	const sd = (column: number) => Math.sqrt(covariance[column]?.[column] ?? 0);
 	const [next] = wanted;
@@ -59,5 +63,6 @@ export function settleJson(bay: Bay, answer: SettledAnswer) {
 		suspects: [...new Set(suspects.flatMap((suspect) => suspect.readings))],
 		pieces: (cuts ?? []).map((cut) => ({ name: cut.piece, cutLength: cut.value, sd: cut.sd })),
 		next: next === undefined ? null : { reading: next.reading, reaches: next.reaches },
+		telling,
 	};
 }

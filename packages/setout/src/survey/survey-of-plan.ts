@@ -2,7 +2,7 @@ import { errorEllipse } from "@baywright/survey";
 import type { BayPlan, SurveyOfPlan } from "../bay-plan.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import type { AsSettled } from "./as-settled.ts";
-import { wantedReadings } from "./next-readings.ts";
+import { tellingReading, wantedReadings } from "./next-readings.ts";
 import { trackFitter } from "./settled-track.ts";
 import { surenessFindings } from "./survey-findings.ts";
 import { type SureFigures, sureFigures } from "./uncertainty.ts";
@@ -12,7 +12,8 @@ export function surveyOfPlan({ survey, faults }: AsSettled): SurveyOfPlan | null
 	if (survey === null) return faults.length > 0 ? UNSETTLED : null;
 	const { readings, sigma0, redundancy, closes, closesWithin, suspects, corners, covariance } = survey;
 	const ellipses = corners.map((_, corner) => errorEllipse(covariance, corner));
-	return { settled: true, readings, sigma0, redundancy, closes, closesWithin, suspects, ellipses, next: null };
+	const agreement = { readings, sigma0, redundancy, closes, closesWithin, suspects };
+	return { settled: true, ...agreement, ellipses, next: null, telling: null };
 }
 
 const UNSETTLED: SurveyOfPlan = {
@@ -25,6 +26,7 @@ const UNSETTLED: SurveyOfPlan = {
 	suspects: [],
 	ellipses: [],
 	next: null,
+	telling: null,
 };
 
 /**
@@ -39,7 +41,7 @@ export function withSureness(plan: BayPlan, bay: Bay, { survey }: AsSettled): Ba
 	return {
 		...plan,
 		...(sure === null ? {} : withSds(plan, sure)),
-		survey: { ...plan.survey, next: wanted.readings[0] ?? null },
+		survey: { ...plan.survey, next: wanted.readings[0] ?? null, telling: tellingReading(survey) },
 		findings: cuts === null ? plan.findings : [...plan.findings, ...surenessFindings(bay, cuts, wanted)],
 	};
 }

@@ -1,5 +1,6 @@
-import { type Selection, sameThing, stretchOf } from "@baywright/editor";
+import { type Selection, sameThing, stretchOf, toScreen } from "@baywright/editor";
 import { partOf } from "@baywright/geometry";
+import { readingLine } from "../reading-line.ts";
 import type { Painter } from "../scene.ts";
 import { barWidth, halfTrack, madeBends } from "../track-shape.ts";
 import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
@@ -7,7 +8,7 @@ import { traceBand } from "./bends.ts";
 import { traceBracket } from "./brackets.ts";
 import type { Handled } from "./handles.ts";
 import { traceJoint } from "./joints.ts";
-import { outline, type Pen, traceSegment } from "./pen.ts";
+import { outline, type Pen, trace, traceSegment } from "./pen.ts";
 import { traceFace } from "./walls.ts";
 
 /** px that a highlight stands out round what it marks. */
@@ -49,6 +50,9 @@ function paintOne(pen: Pen, scene: Handled, thing: Selection, state: "hovered" |
 	} else if (kind === "piece") {
 		pen.lineWidth = 2 * halfTrack(plan, view) + HALO;
 		tracePiece(pen, scene, index);
+	} else if (kind === "reading") {
+		pen.lineWidth = HALO;
+		traceReading(pen, scene, index);
 	}
 	pen.stroke();
 	pen.restore();
@@ -78,4 +82,15 @@ function tracePiece(pen: Pen, { plan, view }: Handled, index: number): void {
 		const part = partOf(segment, piece.from, piece.to);
 		if (part !== null) traceSegment(pen, view, part, 0, true);
 	}
+}
+
+/** Where a reading was taken, from end to end of the tape. */
+function traceReading(pen: Pen, scene: Handled, index: number): void {
+	const reading = scene.plan.survey?.readings[index]?.reading;
+	const line = reading === undefined ? null : readingLine(scene, reading);
+	if (line !== null)
+		trace(
+			pen,
+			line.map((at) => toScreen(scene.view, at)),
+		);
 }

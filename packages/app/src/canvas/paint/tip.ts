@@ -72,7 +72,7 @@ function placeTip(
 	};
 	const within = (left: number, top: number): ScreenPoint => ({
 		left: Math.round(Math.max(EDGE, Math.min(size.width - width - EDGE, left))),
-		top: Math.round(Math.max(EDGE, Math.min(size.height - height - EDGE, top))),
+		top: Math.round(Math.max(head + EDGE, Math.min(size.height - height - EDGE, top))),
 	});
 	if (!touch)
 		return within(
