@@ -99,7 +99,8 @@ test("what each bracket carries stands in the table and hangs under the strip, a
 	await expect(loadRow(page, 2)).toHaveText(["Wall", "2.1", "53 %", "−0.3"]);
 	const findings = page.getByRole("region", { name: "Findings" });
 	await expect(findings).toContainText("Bracket 1 on the wall carries up to 4.5 kg");
-	await expect(findings).toContainText("Bracket 2 on the wall has to hold the track down with up to 0.3 kg");
+	// A lift of 0.3 kg stands in the table and is not worth a note.
+	await expect(findings).not.toContainText("hold the track down");
 
 	const strip = page.getByRole("region", { name: /^Strip/ });
 	await expect(strip).toContainText("torsion at bends left out");

@@ -233,6 +233,10 @@ const cases: Record<FindingCode, Case> = {
 			["2500 mm", "250.0 cm", '98 7/16"'],
 		],
 	},
+	"curtains-not-hung": {
+		remedies: ["draw-as-pair"],
+		says: [["set to none", "set to none", "set to none"]],
+	},
 	"curtains-overlap": {
 		remedies: ["meet-at"],
 		says: [

@@ -67,6 +67,16 @@ describe("a stack on a bend", () => {
 		expect(longer.findings.map(({ code }) => code)).not.toContain("stack-on-bend");
 	});
 
+	test("one drawn back whole parts to both sides, where half of it is short enough", () => {
+		// 2914 of track takes 5828 of cloth, packed at 80 mm a metre to 466; the walls have 450 before the bend. Half of it takes 233.
+		const whole = { ...bay, track: { system: "plain", draw: "left" }, curtains: [{}] };
+		const { labels, after } = told("stack-on-bend", whole);
+		expect(labels).toContain("Part curtain 1 to both sides");
+		expect(after("Part curtain 1 to both sides").stackBack.map(({ from, to }) => Math.round(to - from))).toEqual([
+			233, 233,
+		]);
+	});
+
 	test("on a bow as wide as a straight it is not told", () => {
 		const bowed = { track: track(0, 5000), walls: [{ rise: 150 }], curtains: [{}] };
 		expect(codesOf(bowed)).not.toContain("stack-on-bend");
@@ -170,6 +180,28 @@ describe("on the track", () => {
 		expect(labels).toEqual(["End curtain 1 with the track", "Remove curtain 2"]);
 	});
 
+	test("of several beyond its end each is removed by itself, and the others are told still", () => {
+		const beyond = { from: 3200, to: 3400 };
+		const bay = { track: track(0, 3000), curtains: [beyond, { to: 1500 }, beyond] };
+		const { labels, after } = told("curtain-off-track", bay);
+		expect(labels).toEqual(["Remove curtain 1", "Remove curtain 3"]);
+		expect(after("Remove curtain 1").findings.map(({ code, where }) => [code, where.curtain])).toContainEqual([
+			"curtain-off-track",
+			1,
+		]);
+	});
+
+	test("given while the draw is none, none hangs, and that is told", () => {
+		const bay = { track: track(0, 3000, { draw: "none" }), curtains: [{ to: 1500 }, { from: 1500 }] };
+		const { messages, labels, after } = told("curtains-not-hung", bay);
+		expect(messages).toEqual([
+			"The track's draw is set to none, so that the 2 curtains of this bay do not hang: no stacks, no loads and nothing of cloth in the order.",
+		]);
+		expect(labels).toEqual(["Draw as a pair"]);
+		expect(after("Draw as a pair").curtains).toHaveLength(2);
+		expect(codesOf({ track: track(0, 3000, { draw: "none" }) })).not.toContain("curtains-not-hung");
+	});
+
 	test("two that overlap meet in the middle of it; one inside another is removed", () => {
 		const bay = (second: object) => ({ track: track(0, 3000), curtains: [{ to: 2000 }, second] });
 		expect(told("curtains-overlap", bay({ from: 1800 })).labels).toEqual(["Let them meet at 1900 mm along the track"]);
@@ -208,6 +240,76 @@ describe("what the folds touch behind", () => {
 		]);
 		expect(labels[0]).toBe("Projection 74 mm");
 		expect(codesOf(bay({ openings }, { drop: 1300 }))).not.toContain("curtain-touches-behind");
+	});
+
+	test("several sill boards are told once, by the worst, and one cure is for all", () => {
+		const sill = { wall: 0, sill: 900, head: 2100 };
+		const openings = [
+			{ ...sill, from: 300, to: 900, sillDepth: 30 },
+			{ ...sill, from: 1500, to: 2500, sillDepth: 45 },
+			{ ...sill, from: 3100, to: 3700, sillDepth: 30 },
+		];
+		// The middle one is before both curtains: four places where a curtain touches a board.
+		const curtains = [
+			{ to: 2000, drop: 2200 },
+			{ from: 2000, drop: 2200 },
+		];
+		const { messages, labels, after } = told("curtain-touches-behind", { ...bay({ openings }), curtains });
+		// 45 and 43.3 behind the track.
+		expect(messages).toEqual([
+			"The folds of curtain 1 reach 43 mm behind the track, and the sill board of opening 2 leaves 5 mm; at 3 more places they touch as well, by no more. A projection of 89 mm clears them all.",
+		]);
+		expect(labels).toContain("Projection 89 mm");
+		expect(after("Projection 89 mm").findings.map(({ code }) => code)).not.toContain("curtain-touches-behind");
+	});
+
+	test("two waves that touch the wall get a flatter heading in one go", () => {
+		const curtains = [
+			{ to: 2000, heading: "wave" },
+			{ from: 2000, heading: "wave" },
+		];
+		const { messages, labels, after } = told("curtain-touches-behind", { ...bay({}), curtains });
+		expect(messages).toEqual([
+			"The folds of curtain 1 reach 87 mm behind the track, and the wall leaves 50 mm; at one more place they touch as well, by no more. A projection of 87 mm clears them all.",
+		]);
+		expect(labels).toContain("Give the curtains a pencil pleat heading");
+		expect(after("Give the curtains a pencil pleat heading").curtains.map(({ heading }) => heading)).toEqual([
+			"pencil",
+			"pencil",
+		]);
+	});
+
+	test("an external corner comes nearer than the walls do, and its cure is tried, not reckoned", () => {
+		const breast = {
+			corners: [
+				[0, 0],
+				[1500, 0],
+				[1500, 1500],
+			],
+			track: { system: "plain" },
+			curtains: [{}],
+		};
+		// Round the corner a bend of 100 that stands 50 off both walls passes 50·√2 − 100·(√2 − 1) = 29 off it.
+		const { messages, labels, after } = told("curtain-touches-behind", breast);
+		expect(messages).toEqual(["The folds of curtain 1 reach 43 mm behind the track, and corner 1 leaves 29 mm."]);
+		const projection = labels.find((label) => label.startsWith("Projection"));
+		expect(after(projection ?? "").findings.map(({ code }) => code)).not.toContain("curtain-touches-behind");
+	});
+
+	test("a wall with a projection of its own is told and cured by itself", () => {
+		const own = {
+			corners: SQUARE,
+			walls: [{}, { projection: 50 }, {}],
+			track: { system: "plain" },
+			curtains: [{ heading: "wave" }],
+		};
+		const { findings, labels, after } = told("curtain-touches-behind", own);
+		expect(findings.map(({ figures }) => figures.own)).toEqual([undefined, 1]);
+		expect(labels).toContain("Projection 87 mm on the front wall");
+		const left = after("Projection 87 mm on the front wall").findings.filter(
+			({ code }) => code === "curtain-touches-behind",
+		);
+		expect(left.map(({ figures }) => figures.own)).toEqual([undefined]);
 	});
 
 	test("a radiator that stands further off than the track, though the track passes over it", () => {

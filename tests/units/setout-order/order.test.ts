@@ -282,6 +282,32 @@ test("no field of the CSV is taken for a formula, and all come back whole", () =
 	fc.assert(property, { seed: 4180, numRuns: 100 });
 });
 
+test.each([
+	["pair", "the pair"],
+	["left", "the one curtain"],
+])("drawn as %s with no curtain named, what hangs is %s, and no number that nobody has given", (draw, name) => {
+	const plan = planOf({ track: { draw } });
+	const why = ofKind(plan, "glider", "master-carrier").map((part) => describePart(part, "mm").why);
+	expect(why).toHaveLength(2);
+	for (const words of why) {
+		expect(words).toContain(name);
+		expect(words).not.toMatch(/curtains? \d/);
+	}
+});
+
+test("a price finer than a hundredth is shown and saved as it was given", () => {
+	const prices = [
+		{ item: "glider", each: 0.125 },
+		{ item: "bracket", each: 2.4 },
+	];
+	const order = orderOf(withBay({}, { prices }));
+	const rows: Record<string, string>[] = parse(writeOrderCsv(order, "mm"), { columns: true });
+	const row = (item: string) => rows.find((each) => each.item === item);
+	expect(row("glider")?.each).toBe("0.125");
+	expect(row("bracket")?.each).toBe("2.40");
+	expect(row("glider")?.cost).toBe((0.125 * Number(row("glider")?.["to order"])).toFixed(2));
+});
+
 test("a curtain that parts is named once, by the number that findings give it", () => {
 	const plan = planOf({ curtains: [{ drop: 2000 }] });
 	expect(plan.curtains).toHaveLength(2);

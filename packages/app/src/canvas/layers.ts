@@ -1,14 +1,15 @@
 import type { Desk, Toolbox } from "@baywright/editor";
-import { hangingNow, opened } from "../desk/opened.ts";
+import { hangingNow, opened, shareOpened } from "../desk/opened.ts";
 import type { LayerPlan } from "./easel.ts";
 import type { EdgeHandle } from "./edge-hand.ts";
+import { stackKey } from "./labels/track-notes.ts";
 import { paintBends } from "./paint/bends.ts";
 import { paintBrackets } from "./paint/brackets.ts";
 import { paintFindings, paintTrouble } from "./paint/findings.ts";
 import { paintHandles } from "./paint/handles.ts";
 import { paintHighlight } from "./paint/highlight.ts";
 import { paintJoints } from "./paint/joints.ts";
-import { paintLabels } from "./paint/labels.ts";
+import { type Labelled, paintLabels } from "./paint/labels.ts";
 import { paintLeadingEdges } from "./paint/leading-edges.ts";
 import { type Loupe, paintLoupe } from "./paint/loupe.ts";
 import { paintNoDrill } from "./paint/no-drill.ts";
@@ -23,6 +24,16 @@ import { paintCuts, paintTrack } from "./paint/track.ts";
 import { paintWalls } from "./paint/walls.ts";
 import type { Picture } from "./picture.ts";
 import type { Painter } from "./scene.ts";
+
+/** The labels, without those of stacks whose curtains are not drawn back; the others keep their places, and folds may run across them. */
+function asOpened(picture: Picture): Pick<Labelled, "layout" | "overFolds"> {
+	const layout = picture.layout();
+	const now = opened.getState();
+	const drawn = picture.scene().plan.curtains.flatMap((_, curtain) => (shareOpened(now, curtain) < 1 ? [curtain] : []));
+	if (drawn.length === 0) return { layout };
+	const notBack = drawn.map((curtain) => layout.byKey.get(stackKey(curtain)));
+	return { layout: { labels: layout.labels.filter((label) => !notBack.includes(label)) }, overFolds: true };
+}
 
 /** Bottom to top. */
 export const PLAN_LAYERS = ["sheet", "drawing", "live"] as const;
@@ -89,7 +100,7 @@ export function planLayers(
 				},
 				{
 					name: "labels",
-					paint: (pen) => paintLabels(pen, { layout: picture.layout(), palette: picture.scene().palette }),
+					paint: (pen) => paintLabels(pen, { ...asOpened(picture), palette: picture.scene().palette }),
 				},
 			],
 		},

@@ -9,8 +9,15 @@ import {
 	step,
 	type TrackPath,
 } from "@baywright/geometry";
-import type { Bay, BayPlan, Bracket } from "@baywright/setout";
-import type { Along } from "./fold-wave.ts";
+import {
+	type Bay,
+	type BayPlan,
+	type Bracket,
+	type CurtainPosition,
+	type CurtainSetOut,
+	positionOf,
+} from "@baywright/setout";
+import type { Along, FoldStyle } from "./fold-wave.ts";
 
 /** The two lines of the track are drawn at least this far from its centre line, px, so that they stay two. */
 const LEAST_HALF_WIDTH = 2.25;
@@ -80,8 +87,32 @@ export function acrossTrack(path: TrackPath, station: number, reach: number, vie
 	return { from: step(at, ux, uy, 0, -reach / view.scale), to: step(at, ux, uy, 0, reach / view.scale) };
 }
 
-/** How far (mm) a stacked curtain's folds are drawn to either side of the track. */
-export function foldDepth(plan: BayPlan): number {
+/** Folds are drawn no deeper than this, mm, whatever figures they come of. */
+const DEEPEST_FOLD = 400;
+
+/** How far (mm) a curtain's folds reach behind and before the track: as they do while the job says how it is made, else as folds look. */
+export function foldReach(
+	plan: BayPlan,
+	{ curtain, behind }: CurtainSetOut,
+	{ foldDepth }: Pick<CurtainPosition, "foldDepth">,
+	spread = 1,
+): Pick<FoldStyle, "behind" | "before"> {
+	if (curtain === null || foldDepth <= 0) {
+		const depth = usualFold(plan) * Math.max(SHALLOWEST, 1 / Math.sqrt(Math.max(1, spread)));
+		return { behind: depth, before: depth };
+	}
+	// Packed, folds grow deeper into the room: behind them is the wall.
+	return { behind: Math.min(behind, DEEPEST_FOLD), before: Math.min(foldDepth - behind, DEEPEST_FOLD) };
+}
+
+/** How far (mm) the folds of each curtain reach into the room drawn back. */
+export const stackReaches = (plan: BayPlan): number[] =>
+	plan.curtains.map((curtain) => foldReach(plan, curtain, positionOf(curtain, 1)).before);
+
+/** A drawn curtain's folds are shallow, but still folds: this share of the packed ones' depth. */
+const SHALLOWEST = 0.6;
+
+function usualFold(plan: BayPlan): number {
 	const nearest = Math.min(...plan.projections.filter((projection) => projection > 0));
 	const room = Number.isFinite(nearest) ? nearest - FOLD_GAP : LEAST_FOLD;
 	return Math.min(GREATEST_FOLD, Math.max(LEAST_FOLD, room));

@@ -51,9 +51,9 @@ export function clearNow(
 	return asked.reduce((sum, one) => sum + clearOf(one, hanging), 0);
 }
 
-/** All open, all drawn, or something between. */
-export function openedState({ all, each }: Opened): "open" | "closed" | "between" {
-	const shares = [all, ...Object.values(each)];
+/** All of so many curtains open, all drawn, or something between. */
+export function openedState(now: Opened, count: number): "open" | "closed" | "between" {
+	const shares = count === 0 ? [now.all] : Array.from({ length: count }, (_, curtain) => shareOpened(now, curtain));
 	if (shares.every((share) => share === 1)) return "open";
 	return shares.every((share) => share === 0) ? "closed" : "between";
 }

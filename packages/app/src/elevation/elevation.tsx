@@ -15,12 +15,14 @@ const BUTTON_ZOOM = 1.4;
 
 const CURTAINS: readonly (readonly [ReturnType<typeof openedState>, string])[] = [
 	["open", "open"],
-	["closed", "closed"],
+	["closed", "drawn"],
 ];
 
 /** The walls unrolled side by side as seen from the room, with every height. */
 export function Elevation() {
-	const curtains = useOpened(openedState);
+	const hangs = useBay((bay) => bay.track.draw !== "none");
+	const hung = usePlan((plan) => plan.curtains.length);
+	const curtains = useOpened((now) => openedState(now, hung));
 	const [cables, setCables] = useState(true);
 	const [whole, setWhole] = useState(true);
 	const [said, setSaid] = useState("");
@@ -31,7 +33,6 @@ export function Elevation() {
 	const title = useId();
 	const help = useId();
 	const unit = useDesk((state) => HEAD_UNITS[state.shown.display.length]);
-	const hangs = useBay((bay) => bay.track.draw !== "none" || bay.curtains.length > 0);
 	const stands = usePlan((plan) => plan.chain !== null);
 	useElevationBoard(board, frame, canvas, stage, setWhole, setSaid);
 

@@ -1,4 +1,5 @@
 import type { Bay } from "@baywright/setout";
+import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { editBay } from "../desk/edit-bay.ts";
@@ -12,6 +13,17 @@ import { Section } from "./section.tsx";
 /** What is sewn: each curtain's cloth, heading and stretch, what comes of it, and how all of them are made up. */
 export function CurtainsPanel() {
 	const count = useBay((bay) => bay.curtains.length);
+	const list = useRef<HTMLOListElement>(null);
+	const isBegun = useRef(false);
+	// The button that was pressed is gone; what is to be set first comes next.
+	useEffect(() => {
+		if (isBegun.current && count > 0) list.current?.querySelector("select")?.focus();
+		isBegun.current = false;
+	}, [count]);
+	const begin = (what: string, change: (bay: Bay) => Bay) => {
+		isBegun.current = true;
+		editBay(what, change);
+	};
 	return (
 		<Section title="Curtains" gist={count === 0 ? "as drawn" : String(count)}>
 			{count === 0 ? (
@@ -22,17 +34,17 @@ export function CurtainsPanel() {
 					</p>
 					<Button
 						className="button"
-						onPress={() => editBay("make up the curtains", (bay) => ({ ...bay, curtains: [PLAIN_CURTAIN] }))}
+						onPress={() => begin("make up the curtains", (bay) => ({ ...bay, curtains: [PLAIN_CURTAIN] }))}
 					>
 						Make up the curtains
 					</Button>
-					<Button className="button" onPress={() => editBay("curtains one by one", asDrawn)}>
+					<Button className="button" onPress={() => begin("curtains one by one", asDrawn)}>
 						Set the curtains one by one
 					</Button>
 				</>
 			) : (
 				<>
-					<ol className="curtains">
+					<ol className="curtains" ref={list}>
 						{Array.from({ length: count }, (_, index) => (
 							// biome-ignore lint/suspicious/noArrayIndexKey: a curtain is known by its index
 							<li className="curtain" key={index}>

@@ -1,3 +1,4 @@
+import type { Curtain } from "@baywright/setout";
 import { setTrack } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
 import { planOnTable, useBay, usePlan, usePlanPart } from "../desk/on-table.ts";
@@ -13,7 +14,8 @@ export function DrawPanel() {
 	const draw = useBay((on) => on.track.draw);
 	const hung = usePlanPart(({ curtains }) => curtains.map(({ curtain, side }) => ({ curtain, side })));
 	const glass = usePlan((plan) => plan.glass.total > 0);
-	const state = useOpened(openedState);
+	const state = useOpened((now) => openedState(now, hung.length));
+	const isSetForEach = useBay(({ curtains }) => curtains.length > 0 && !curtains.some(goesAsDrawn));
 	const { change } = desk.getState();
 	return (
 		<Section title="Draw" gist={DRAWS.find(([value]) => value === draw)?.[1]}>
@@ -24,6 +26,9 @@ export function DrawPanel() {
 				options={DRAWS}
 				choose={(to) => change("draw", setTrack(bay, "draw", to))}
 			/>
+			{isSetForEach && draw !== "none" ? (
+				<p className="quiet">Each curtain is drawn back to the side that is set with it, under Curtains.</p>
+			) : null}
 			{hung.length === 0 && !glass ? <p className="quiet">Nothing stacks and no glass is drawn.</p> : null}
 			{hung.length === 0 ? null : (
 				<>
@@ -96,6 +101,9 @@ function Opener({ index, name }: { readonly index: number; readonly name: string
 		</li>
 	);
 }
+
+/** A curtain on the whole track goes as the track is drawn, unless it says otherwise. */
+const goesAsDrawn = ({ from, to, stacks }: Curtain): boolean => stacks === "auto" && from === null && to === null;
 
 const DRAWS = [
 	["pair", "pair"],

@@ -1,4 +1,12 @@
-import { amountText, capital, describePart, findSystem, type OrderLine, orderLineName } from "@baywright/setout";
+import {
+	amountText,
+	capital,
+	describePart,
+	findSystem,
+	type OrderLine,
+	orderLineName,
+	priceText,
+} from "@baywright/setout";
 import { useId, useState } from "react";
 import { desk, useDesk } from "../desk/desk.ts";
 import { TypedField } from "../fields/typed-field.tsx";
@@ -18,6 +26,8 @@ export function OrderRow({ line, several }: Props) {
 	const why = useId();
 	const called = orderLineName(line, unit);
 	const name = several && system !== null ? `${called}, ${system}` : called;
+	// The hook that shows whether it is open stays with the last word.
+	const lastWord = name.lastIndexOf(" ") + 1;
 	const { ordered, spare, each, cost } = line;
 	return (
 		<>
@@ -30,7 +40,8 @@ export function OrderRow({ line, several }: Props) {
 						aria-controls={why}
 						onClick={() => setOpen(!isOpen)}
 					>
-						{name}
+						{name.slice(0, lastWord)}
+						<span className="order-hook">{name.slice(lastWord)}</span>
 					</button>
 				</th>
 				<td>{ordered === null ? "not known" : amountText(ordered, line.unit)}</td>
@@ -38,7 +49,7 @@ export function OrderRow({ line, several }: Props) {
 					<TypedField
 						label={`Price of one: ${name}`}
 						labelHidden
-						text={each === null ? "" : each.toFixed(2)}
+						text={each === null ? "" : priceText(each)}
 						inputMode="decimal"
 						instead="–"
 						read={readPrice}

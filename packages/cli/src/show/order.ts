@@ -5,6 +5,7 @@ import {
 	type LengthUnit,
 	type OrderLine,
 	orderLineName,
+	priceText,
 	totalWhy,
 } from "@baywright/setout";
 import { plain } from "../text/plain.ts";
@@ -22,7 +23,7 @@ export function orderText(order: JobOrder, unit: LengthUnit): string[] {
 		plain(nameOf(line, unit, systems.size > 1)),
 		line.ordered === null ? "not known" : amountText(line.ordered, line.unit),
 		line.spare === 0 ? "" : amountText(line.spare, line.unit),
-		...(priced ? [line.each === null ? "not priced" : line.each.toFixed(2), line.cost?.toFixed(2) ?? ""] : []),
+		...(priced ? [line.each === null ? "not priced" : priceText(line.each), line.cost?.toFixed(2) ?? ""] : []),
 		plain(whyText(line, unit)),
 	]);
 	const columns = [

@@ -1,5 +1,6 @@
 import type { CurtainSetOut } from "../bay-plan.ts";
 import type { Finding, Remedy } from "../finding/finding.ts";
+import type { Bay } from "../job/bay-schema.ts";
 import type { Curtain } from "../job/curtain-schema.ts";
 import { type Heading, USUAL_HEADINGS } from "../library/heading.ts";
 import { nearestWhole } from "../track/nearest-whole.ts";
@@ -22,6 +23,7 @@ export function stackRemedies(finding: Finding, refused: Refused): Remedy[] {
 	const asked = other === undefined || other === curtain ? [curtain] : [curtain, other];
 	return [
 		...asked.flatMap((one) => worthwhile(refused, finding, toOneSide(refused, one))),
+		...(finding.code === "stack-on-bend" ? worthwhile(refused, finding, parted(refused, asked[0] as number)) : []),
 		...asked.flatMap((one) => thinnerHeading(finding, refused, one)),
 		...lengthened(finding, refused, "left"),
 		...lengthened(finding, refused, "right"),
@@ -48,12 +50,12 @@ export function behindRemedies(finding: Finding, refused: Refused): Remedy[] {
 	const { bay, system } = refused;
 	const { wall, curtain } = finding.where;
 	const needed = Number(finding.figures.needed);
-	const isOwn = wall !== undefined && (bay.walls[wall]?.projection ?? null) !== null;
 	const range = [needed, system.projection.max] as const;
-	const remedyOf = isOwn ? (one: number) => setWallProjection(wall, one) : setProjection;
+	const remedyOf =
+		finding.figures.own === undefined ? setProjection : (one: number) => setWallProjection(wall ?? 0, one);
 	const further = nearestCure(refused, finding, remedyOf, needed, range, TRIES);
 	const flatter = HEADINGS.filter((one) => USUAL_HEADINGS[one].behind < behindOf(refused, curtain as number)).map(
-		(one) => useHeading(curtain as number, one),
+		(one) => (finding.figures.others === undefined ? withHeading(curtain as number, one) : withFlatter(bay, one)),
 	);
 	return [
 		...further,
@@ -107,6 +109,13 @@ function toOneSide({ plan, bay }: Refused, curtain: number): Remedy[] {
 	}));
 }
 
+/** Parted in the middle, one that is drawn back whole: each half is half as long drawn back. */
+function parted({ plan }: Refused, curtain: number): Remedy[] {
+	if (plan.curtains.filter((one) => one.curtain === curtain).length !== 1) return [];
+	const change = [{ op: "replace", path: `/curtains/${curtain}/stacks`, value: "both" }] as const;
+	return [{ action: "stack-to-side", figures: { curtain, side: "both" }, change }];
+}
+
 /** The heading nearest to the present one of those that pack more tightly, if it cures. */
 function thinnerHeading(finding: Finding, refused: Refused, curtain: number): Remedy[] {
 	const made = refused.bay.curtains[curtain];
@@ -115,16 +124,27 @@ function thinnerHeading(finding: Finding, refused: Refused, curtain: number): Re
 	const thinner = HEADINGS.filter((heading) => packing(heading) < packing(made.heading)).toSorted(
 		(a, b) => packing(b) - packing(a),
 	);
-	const remedies = thinner.map((heading) => useHeading(curtain, heading));
+	const remedies = thinner.map((heading) => withHeading(curtain, heading));
 	const first = remedies.find((remedy) => worthwhile(refused, finding, [remedy]).length > 0);
 	return first === undefined ? [] : [first];
 }
 
-const useHeading = (curtain: number, heading: Heading): Remedy => ({
+const withHeading = (curtain: number, heading: Heading): Remedy => ({
 	action: "use-heading",
 	figures: { curtain, heading },
 	change: [{ op: "replace", path: `/curtains/${curtain}/heading`, value: heading }],
 });
+
+/** The heading for all curtains that have more behind the track than it. */
+function withFlatter({ curtains }: Bay, heading: Heading): Remedy {
+	const behind = (one: Heading) => USUAL_HEADINGS[one].behind;
+	const remedies = curtains.flatMap((made, curtain) =>
+		behind(made.heading) > behind(heading) ? [withHeading(curtain, heading)] : [],
+	);
+	const [only, ...more] = remedies;
+	if (only !== undefined && more.length === 0) return only;
+	return { action: "use-heading", figures: { heading }, change: remedies.flatMap(({ change }) => change) };
+}
 
 /** The track run on along its first or last wall by as little as cures; curtains that end with it go with it. */
 function lengthened(finding: Finding, refused: Refused, end: "left" | "right"): Remedy[] {

@@ -26,6 +26,9 @@ export function offTrackSentence({ where }: Told, length: (name: string) => stri
 	return `${name} is to hang from ${length("from")} to ${length("to")} along the track, which is ${length("length")} long.`;
 }
 
+export const notHungSentence = ({ figures }: Told): string =>
+	`The track's draw is set to none, so that ${Number(figures.count) === 1 ? "the curtain of this bay does" : `the ${figures.count} curtains of this bay do`} not hang: no stacks, no loads and nothing of cloth in the order.`;
+
 export function overlapSentence({ where, figures }: Told, length: (name: string) => string): string {
 	const [first, second] = [curtainName(figures.other), curtainName(where.curtain)];
 	return `${capital(first)} and ${second} overlap by ${length("by")}, from ${length("from")} to ${length("to")} along the track.`;
@@ -86,7 +89,14 @@ export function touchesSentence(
 				: figures.what === "sill"
 					? `the sill board of opening ${(where.opening ?? 0) + 1}`
 					: `the ${String(figures.what).replace("-", " ")} on the ${wall}`;
-	return `The folds of ${name} reach ${length("behind")} behind the track, and ${what} leaves ${length("room")}; a projection of ${length("needed")} clears it.`;
+	const others = Number(figures.others ?? 0);
+	const touches = `The folds of ${name} reach ${length("behind")} behind the track, and ${what} leaves ${length("room")}`;
+	const more = others === 1 ? "one more place" : `${others} more places`;
+	const all = others === 0 ? "" : `; at ${more} they touch as well, by no more`;
+	// How far off the corner a track comes round it hangs on its bend too: the cure is tried, not reckoned.
+	if (figures.what === "corner") return `${touches}${all}.`;
+	const needed = `projection of ${length("needed")} clears`;
+	return others === 0 ? `${touches}; a ${needed} it.` : `${touches}${all}. A ${needed} them all.`;
 }
 
 export function unusualTitle(figures: Figures): string {

@@ -2,9 +2,12 @@ import type { Finding } from "../finding/finding.ts";
 import type { Bay } from "../job/bay-schema.ts";
 import { MEETS } from "./hangings.ts";
 
-/** Curtains that reach past the track, and such as overlap one another. */
+/** Curtains that reach past the track, and such as overlap one another; or that none hangs, where the draw is none. */
 export function onTrackFindings({ curtains, track }: Bay, length: number): Finding[] {
-	if (track.draw === "none") return [];
+	if (track.draw === "none")
+		return [
+			{ code: "curtains-not-hung", where: { field: "track.draw" }, figures: { count: curtains.length }, remedies: [] },
+		];
 	const stretches = curtains.map((made, curtain) => ({
 		curtain,
 		from: made.from ?? 0,

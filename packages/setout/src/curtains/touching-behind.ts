@@ -8,7 +8,10 @@ import { hangsBefore } from "./covering.ts";
 /** Slack (mm) when folds are compared with the room behind them. */
 const SLACK = 1e-6;
 
-/** What a drawn curtain's folds touch behind the track, each told once for a curtain that parts: a wall or an external corner, a sill board, an obstacle. */
+/**
+ * What drawn curtains' folds touch behind the track: walls, external corners and sill boards, each kind told once where it is touched worst, and
+ * every obstacle. A wall with a projection of its own is told by itself, for it is cured by itself.
+ */
 export function touchingBehind(
 	bay: Bay,
 	track: FittedTrack,
@@ -16,26 +19,54 @@ export function touchingBehind(
 	corners: readonly CornerSetOut[],
 	height: number | null,
 ): Finding[] {
-	const worst = new Map<string, Finding>();
+	const touched = new Map<string, Touch[]>();
 	for (const curtain of curtains) {
 		const behind = [...nearestWall(track, curtain, corners), ...standingOut(bay, track, curtain, height)];
 		for (const one of behind) {
 			if (one.room >= curtain.behind - SLACK) continue;
-			const { opening, obstacle } = one.where;
-			const key = `${curtain.curtain} ${opening} ${obstacle}`;
-			if (one.room < Number(worst.get(key)?.figures.room ?? Number.POSITIVE_INFINITY))
-				worst.set(key, found(curtain, one));
+			const key = `${one.what} ${one.where.obstacle} ${ownWall(bay, one)}`;
+			touched.set(key, [...(touched.get(key) ?? []), { curtain, one }]);
 		}
 	}
-	return [...worst.values()];
+	return [...touched.values()].map((touches) => found(bay, touches));
 }
 
-const found = ({ curtain, behind }: CurtainSetOut, { where, room, depth, what }: Behind): Finding => ({
-	code: "curtain-touches-behind",
-	where: { curtain: curtain ?? 0, ...where },
-	figures: { what, behind, room: Math.max(0, room), depth, needed: Math.ceil(depth + behind - SLACK) },
-	remedies: [],
-});
+/** A curtain, and what its folds touch. */
+interface Touch {
+	readonly curtain: CurtainSetOut;
+	readonly one: Behind;
+}
+
+/** The wall that something stands on or is, where it has a projection of its own. */
+const ownWall = ({ walls }: Bay, { where: { wall } }: Behind): number | null =>
+	wall !== undefined && (walls[wall]?.projection ?? null) !== null ? wall : null;
+
+/** The worst of what is touched, and at how many more places: both parts of a curtain touch one thing at one place. */
+function found(bay: Bay, touches: readonly Touch[]): Finding {
+	const short = ({ curtain, one }: Touch) => curtain.behind - one.room;
+	const worst = touches.reduce((most, each) => (short(each) > short(most) + SLACK ? each : most));
+	const { behind } = worst.curtain;
+	const { where, room, depth, what } = worst.one;
+	const places = new Set(
+		touches.map(({ curtain, one }) => `${curtain.curtain} ${one.where.opening} ${one.where.obstacle}`),
+	);
+	const own = ownWall(bay, worst.one);
+	const clears = ({ curtain, one }: Touch) => Math.ceil(one.depth + curtain.behind - SLACK);
+	return {
+		code: "curtain-touches-behind",
+		where: { curtain: worst.curtain.curtain ?? 0, ...where },
+		figures: {
+			what,
+			behind,
+			room: Math.max(0, room),
+			depth,
+			needed: Math.max(...touches.map(clears)),
+			...(places.size > 1 ? { others: places.size - 1 } : {}),
+			...(own === null ? {} : { own }),
+		},
+		remedies: [],
+	};
+}
 
 /** Something behind a curtain: how much room there is between the track's centre line and it, and how far it stands off the wall. */
 interface Behind {

@@ -52,6 +52,7 @@ export const severities = {
 	"stacks-meet": "warning",
 	"stack-overhangs": "warning",
 	"curtain-off-track": "warning",
+	"curtains-not-hung": "warning",
 	"curtains-overlap": "warning",
 	"curtain-touches-behind": "warning",
 	"unusual-figure": "warning",

@@ -1,6 +1,7 @@
 import { cordSentence } from "../cords/describe-cords.ts";
 import {
 	meetOnBendSentence,
+	notHungSentence,
 	offTrackSentence,
 	onBendSentence,
 	overhangsSentence,
@@ -269,6 +270,8 @@ function sentences({ code, where, figures }: Finding, { unit, walls }: Wording):
 			return ["Stack longer than its track", overhangsSentence({ where, figures }, length)];
 		case "curtain-off-track":
 			return ["Curtain past the end of the track", offTrackSentence({ where, figures }, length)];
+		case "curtains-not-hung":
+			return ["Curtains do not hang", notHungSentence({ where, figures })];
 		case "curtains-overlap":
 			return ["Curtains overlap", overlapSentence({ where, figures }, length)];
 		case "curtain-touches-behind":

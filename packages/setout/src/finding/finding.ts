@@ -55,6 +55,7 @@ export type RemedyAction =
 	| "end-at-corner"
 	| "follow-smoothest"
 	| "draw-to-one-side"
+	| "draw-as-pair"
 	| "stack-to-side"
 	| "use-heading"
 	| "lengthen-track"

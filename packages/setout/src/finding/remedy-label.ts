@@ -34,10 +34,14 @@ export function remedyLabel({ action, figures }: Remedy, { unit, walls }: Wordin
 			return "Take the smoothest line";
 		case "draw-to-one-side":
 			return "Draw one curtain to the left";
+		case "draw-as-pair":
+			return "Draw as a pair";
 		case "stack-to-side":
-			return `Stack ${curtainName(figures.curtain)} to the ${figures.side}`;
+			return figures.side === "both"
+				? `Part ${curtainName(figures.curtain)} to both sides`
+				: `Stack ${curtainName(figures.curtain)} to the ${figures.side}`;
 		case "use-heading":
-			return `Give ${curtainName(figures.curtain)} a ${HEADING_NAMES[figures.heading as Heading]} heading`;
+			return `Give ${figures.curtain === undefined ? "the curtains" : curtainName(figures.curtain)} a ${HEADING_NAMES[figures.heading as Heading]} heading`;
 		case "lengthen-track":
 			return `Lengthen the track by ${length("by")} at its ${figures.end} end`;
 		case "meet-at":

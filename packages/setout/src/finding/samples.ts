@@ -328,8 +328,18 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 			],
 		},
 	},
-	// A heavy curtain drawn back past the last bracket but one.
-	"bracket-lifts": { bay: { track: { draw: "left" }, curtains: [{ cloth: "heavy-interlined", drop: 2400 }] } },
+	// A heavy curtain drawn back to where the track hangs 400 past its end bracket, of which two carry it.
+	"bracket-lifts": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2000, 0],
+			],
+			track: { system: "own", draw: "left" },
+			curtains: [{ cloth: "heavy-interlined", drop: 2400 }],
+		},
+		system: { ...OWN, bracket: { maxSpacing: 1200, endMax: 800 } },
+	},
 	"leading-edges-on-bend": {
 		bay: {
 			corners: [
@@ -386,6 +396,16 @@ export const findingSamples: Readonly<Record<FindingCode, FindingSample>> = {
 				[2500, 0],
 			],
 			curtains: [{ to: 2540 }],
+		},
+	},
+	"curtains-not-hung": {
+		bay: {
+			corners: [
+				[0, 0],
+				[2500, 0],
+			],
+			track: { draw: "none" },
+			curtains: [{}],
 		},
 	},
 	"curtains-overlap": {

@@ -64,8 +64,7 @@ function bracketParts({ track: { mounting } }: Bay, { brackets, joints, system }
 
 /** Common practice, no source: one end stop or pulley an end, one master carrier for each curtain's leading edge. */
 function hardwareParts({ joints, system, curtains }: ToCount, length: number): Counted[] {
-	const each = curtainPlaces(curtains);
-	const hung: PartSource[] = curtains.length > 0 ? [{ of: "curtains", indexes: each }] : [{ of: "track" }];
+	const hung: PartSource[] = curtains.length > 0 ? [hungFrom(curtains)] : [{ of: "track" }];
 	const gliders =
 		curtains.length > 0
 			? curtains.reduce((sum, curtain) => sum + curtain.gliders, 0)
@@ -76,11 +75,15 @@ function hardwareParts({ joints, system, curtains }: ToCount, length: number): C
 			: [piece("joint", system.id, joints.length, [{ of: "joints", indexes: joints.map((_, i) => i) }])]),
 		piece(system.corded ? "end-pulley" : "end-stop", system.id, 2, [{ of: "track" }]),
 		piece("glider", system.id, gliders, hung, curtains.length > 0 ? {} : { spacing: system.gliderSpacing, length }),
-		...(curtains.length === 0
-			? []
-			: [piece("master-carrier", system.id, curtains.length, [{ of: "curtains", indexes: each }])]),
+		...(curtains.length === 0 ? [] : [piece("master-carrier", system.id, curtains.length, hung)]),
 	];
 }
+
+/** The job's own curtains, or what stands in for them. */
+const hungFrom = (curtains: ToCount["curtains"]): PartSource =>
+	curtains.some(({ curtain }) => curtain === null)
+		? { of: "draw", count: curtains.length }
+		: { of: "curtains", indexes: curtainPlaces(curtains) };
 
 function cordParts({ cords, system }: ToCount): Counted[] {
 	if (cords === null) return [];

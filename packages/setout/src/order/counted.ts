@@ -10,9 +10,9 @@ export type ToCount = Pick<
 	"system" | "path" | "brackets" | "fixings" | "joints" | "stock" | "curtains" | "cords"
 >;
 
-/** The bay's own curtains among those that hang, each once though it parts in two; where the job names none, those that stand in. */
+/** The bay's own curtains among those that hang, each once though it parts in two. */
 export const curtainPlaces = (curtains: ToCount["curtains"]): number[] => [
-	...new Set(curtains.map(({ curtain }, index) => curtain ?? index)),
+	...new Set(curtains.flatMap(({ curtain }) => (curtain === null ? [] : [curtain]))),
 ];
 
 /** What is counted by the piece. */

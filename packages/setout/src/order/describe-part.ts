@@ -132,6 +132,8 @@ function sourceName(source: PartSource): string {
 			return "the track";
 		case "cord":
 			return "the cord";
+		case "draw":
+			return source.count === 1 ? "the one curtain" : "the pair";
 		case "pieces":
 			return `${source.names.length === 1 ? "piece" : "pieces"} ${source.names.join(", ")}`;
 		default: {

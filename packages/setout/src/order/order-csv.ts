@@ -1,5 +1,6 @@
 import type { LengthUnit } from "../job/schema.ts";
 import { csvField, csvText } from "../survey/csv.ts";
+import { priceText } from "./amount-text.ts";
 import { describePart } from "./describe-part.ts";
 import type { JobOrder, OrderLine } from "./job-order.ts";
 
@@ -25,7 +26,7 @@ function fieldsOf(line: OrderLine, unit: LengthUnit): string[] {
 		numberText(quantity === null ? null : spare),
 		numberText(ordered),
 		line.unit,
-		money(each),
+		each === null ? "" : priceText(each),
 		money(cost),
 		csvText(bays.map(({ bay }) => bay).join(" ")),
 		csvText(why.join("; ")),

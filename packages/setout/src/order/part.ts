@@ -25,7 +25,9 @@ export type PartKind =
 export type PartSource =
 	| { readonly of: "pieces"; readonly names: readonly string[] }
 	| { readonly of: "brackets" | "joints" | "curtains"; readonly indexes: readonly number[] }
-	| { readonly of: "track" | "cord" };
+	| { readonly of: "track" | "cord" }
+	/** The pair, or the one curtain, that stands in while the job names none. */
+	| { readonly of: "draw"; readonly count: number };
 
 /** One line of a bay's order. */
 export interface Part {

@@ -19,6 +19,7 @@ import {
 } from "./projection-remedies.ts";
 import { withoutFaulty, withoutSuspects } from "./reading-remedies.ts";
 import {
+	drawAsPair,
 	follow,
 	moveEnd,
 	setProjection,
@@ -165,6 +166,8 @@ function likelyRemedies(finding: Finding, refused: Refused): Remedy[] {
 			return meetingRemedies(finding, refused);
 		case "curtain-off-track":
 			return offTrackRemedies(finding, refused);
+		case "curtains-not-hung":
+			return cures(drawAsPair);
 		case "curtains-overlap":
 			return overlapRemedies(finding, refused);
 		case "curtain-touches-behind":

@@ -12,6 +12,12 @@ export const setProjection = (projection: number): Remedy => ({
 	change: [replace("/track/projection", projection)],
 });
 
+export const drawAsPair: Remedy = {
+	action: "draw-as-pair",
+	figures: {},
+	change: [replace("/track/draw", "pair")],
+};
+
 export const setWallProjection = (wall: number, projection: number): Remedy => ({
 	action: "set-wall-projection",
 	figures: { wall, projection },

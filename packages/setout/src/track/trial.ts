@@ -45,7 +45,7 @@ export function trialOn(
 		if (left <= 0) return null;
 		const changed = changedBay(bay, change);
 		left -= changed === null ? EACH_TRIAL : workOf(changed) + (isSettledAnew(bay, change) ? TO_SETTLE : 0);
-		const found = changed === null ? null : plan(changed);
+		const found = changed === null ? null : plan(changed).map((one) => asNumberedBefore(one, change));
 		known.set(key, found);
 		return found;
 	};
@@ -78,8 +78,23 @@ function isSettledAnew({ fitted }: Bay, change: readonly Operation[]): boolean {
 export const isRefusal = ({ code }: Finding): boolean => severityOf(code) === "refusal";
 export const isWarning = ({ code }: Finding): boolean => severityOf(code) === "warning";
 
+/** A finding with its curtain as it was numbered before a change took one out: what is told of the next one is not the trouble of the one removed. */
+function asNumberedBefore(finding: Finding, change: readonly Operation[]): Finding {
+	const { curtain } = finding.where;
+	const removed = change.flatMap(({ op, path }) => (op === "remove" ? (CURTAIN_PATH.exec(path)?.slice(1) ?? []) : []));
+	if (curtain === undefined || removed.length === 0) return finding;
+	return { ...finding, where: { ...finding.where, curtain: removed.map(Number).reduceRight(past, curtain) } };
+}
+
+const CURTAIN_PATH = /^\/curtains\/(\d+)$/;
+
+const past = (curtain: number, removed: number): number => (curtain >= removed ? curtain + 1 : curtain);
+
 /** The same trouble at the same place has the same name, whatever its figures; pieces are all one, for they are lettered afresh. */
-function nameOf({ code, where: { wall, corner, end, obstacle, curtain, opening, field } }: Finding): string {
+function nameOf({ code, where, figures }: Finding): string {
+	const { wall, corner, end, obstacle, curtain, opening, field } = where;
+	// Told once for all curtains and walls.
+	if (code === "curtain-touches-behind") return `${code} ${figures.what} ${obstacle} ${figures.own}`;
 	// A curtain's trouble is the same on another bend or at another wall.
 	if (curtain !== undefined) return `${code} ${end} ${obstacle} ${opening} ${field} of ${curtain}`;
 	return `${code} ${wall} ${corner} ${end} ${obstacle}`;

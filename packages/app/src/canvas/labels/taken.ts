@@ -2,7 +2,7 @@ import { type ScreenPoint, toScreen } from "@baywright/editor";
 import { type Point, pointAt, type Segment, type TrackPath } from "@baywright/geometry";
 import { BOW_HANDLE, bowHandles, CORNER_HANDLE, WALL_HANDLE, wallHandles } from "../handles.ts";
 import type { Scene } from "../scene.ts";
-import { bracketBar, foldDepth, halfTrack } from "../track-shape.ts";
+import { bracketBar, halfTrack, stackReaches } from "../track-shape.ts";
 import { DRAWN_THICKNESS, wallBand } from "../wall-shape.ts";
 import type { Box, Stroke } from "./box.ts";
 import { clipLine } from "./clip.ts";
@@ -74,7 +74,10 @@ function addTrack({ plan, bay, view }: Scene, path: TrackPath, add: Add): void {
 		for (let i = 0; i + 1 < stops.length; i++) add(stops[i] as ScreenPoint, stops[i + 1] as ScreenPoint, reach);
 	};
 	follow(0, path.length, half);
-	for (const { from, to } of plan.stackBack) follow(from, to, foldDepth(plan) * view.scale + BREATH);
+	const reaches = stackReaches(plan);
+	plan.stackBack.forEach(({ from, to }, i) => {
+		follow(from, to, (reaches[i] as number) * view.scale + BREATH);
+	});
 	for (const bracket of plan.brackets) {
 		const heading = pointAt(path, bracket.station)?.heading;
 		if (heading === undefined) continue;

@@ -3,7 +3,7 @@ import { midpoint, nearestStation, type Point, pointAt, step, type TrackPath } f
 import { formatLength } from "@baywright/setout";
 import { CORNER_HANDLE, cornerHandles, NUMBERED } from "../handles.ts";
 import type { Scene } from "../scene.ts";
-import { foldDepth, halfTrack, madeBends } from "../track-shape.ts";
+import { halfTrack, madeBends, stackReaches } from "../track-shape.ts";
 import { onFace } from "../wall-shape.ts";
 import { failingNotes } from "./failing-notes.ts";
 import { angleFigure, roomAngle } from "./figures.ts";
@@ -136,17 +136,23 @@ function jointNotes({ plan, view }: Scene): Note[] {
 	}));
 }
 
+/** What a stack's note is called: it is left out while its curtain is not drawn back. */
+export const stackKey = (curtain: number): string => `stack ${curtain}`;
+
 function stackNotes({ plan, view, unit }: Scene): Note[] {
 	const { path } = plan;
 	if (path === null) return [];
-	const clear = Math.max(foldDepth(plan) * view.scale, halfTrack(plan, view)) + OFF_TRACK;
-	return plan.stackBack.map(({ from, to }, i) => ({
-		key: `stack ${i}`,
-		importance: 40,
-		lines: [{ text: `stack-back ${formatLength(to - from, unit)}`, face: "plain", colour: "stack" }],
-		anchors: [0.5, 0.75, 0.25].map((share) => roomSide(path, from + (to - from) * share, clear, view)),
-		colour: "stack",
-	}));
+	const reaches = stackReaches(plan);
+	return plan.stackBack.map(({ from, to }, i) => {
+		const clear = Math.max((reaches[i] as number) * view.scale, halfTrack(plan, view)) + OFF_TRACK;
+		return {
+			key: stackKey(i),
+			importance: 40,
+			lines: [{ text: `stack-back ${formatLength(to - from, unit)}`, face: "plain", colour: "stack" }],
+			anchors: [0.5, 0.75, 0.25].map((share) => roomSide(path, from + (to - from) * share, clear, view)),
+			colour: "stack",
+		};
+	});
 }
 
 function obstacleNotes({ bay, walls, view }: Scene): Note[] {

@@ -8,13 +8,21 @@ import { type Pen, trace } from "./pen.ts";
 /** px to either side of the dimension line that its slanted ticks reach. */
 const TICK = 5.5;
 
-export type Labelled = { readonly layout: Pick<Layout, "labels">; readonly palette: Palette };
+/** px of sheet round the letters of a note that folds of a drawn curtain run across. */
+const HALO = 3;
+
+export interface Labelled {
+	readonly layout: Pick<Layout, "labels">;
+	readonly palette: Palette;
+	/** Curtains are drawn over where notes stand. */
+	readonly overFolds?: boolean;
+}
 
 /** Dimensions of runs and notes beside things; the marks of findings are painted with what is live. */
-export const paintLabels: Painter<Labelled> = (pen, { layout, palette }) => {
+export const paintLabels: Painter<Labelled> = (pen, { layout, palette, overFolds = false }) => {
 	for (const label of layout.labels) {
 		if (label.kind === "run") paintRun(pen, label, palette);
-		if (label.kind === "note") paintNote(pen, label, palette);
+		if (label.kind === "note") paintNote(pen, label, palette, overFolds);
 	}
 };
 
@@ -54,7 +62,12 @@ function paintRun(pen: Pen, label: RunLabel, palette: Palette): void {
 	pen.restore();
 }
 
-function paintNote(pen: Pen, { lines, leader, colour, box, dimension }: NoteLabel, palette: Palette): void {
+function paintNote(
+	pen: Pen,
+	{ lines, leader, colour, box, dimension }: NoteLabel,
+	palette: Palette,
+	overFolds: boolean,
+): void {
 	if (dimension !== null) paintDimension(pen, dimension, palette[colour]);
 	if (leader !== null) {
 		pen.strokeStyle = palette[colour];
@@ -70,6 +83,12 @@ function paintNote(pen: Pen, { lines, leader, colour, box, dimension }: NoteLabe
 	for (const line of lines) {
 		const height = lineHeight(line.face);
 		pen.font = fontOf(line.face);
+		if (overFolds) {
+			pen.strokeStyle = palette.sheet;
+			pen.lineWidth = 2 * HALO;
+			pen.lineJoin = "round";
+			pen.strokeText(line.text, box.left, top + height / 2 + 1);
+		}
 		pen.fillStyle = palette[line.colour];
 		pen.fillText(line.text, box.left, top + height / 2 + 1);
 		top += height;

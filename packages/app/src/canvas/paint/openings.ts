@@ -8,10 +8,10 @@ const PANES_MIDDLE = DRAWN_THICKNESS * 0.5;
 const PANES_APART = 18;
 const LEAST_APART = 3.5;
 
-/** Openings: gaps in the wall with a thin double line of glass. */
+/** Openings: gaps in the wall with a thin double line of glass, and the board on their sill. */
 export const paintOpenings: Painter = (pen, { bay, walls, view, palette }) => {
 	const apart = Math.max(PANES_APART, LEAST_APART / view.scale) / 2;
-	for (const { wall, from, to } of bay.openings) {
+	for (const { wall, from, to, sillDepth } of bay.openings) {
 		const shape = walls[wall];
 		if (!shape) continue;
 		const left = Math.max(0, Math.min(from, to, shape.length));
@@ -38,6 +38,17 @@ export const paintOpenings: Painter = (pen, { bay, walls, view, palette }) => {
 			);
 		}
 		pen.stroke();
+
+		// The sill board, as far as it stands into the room.
+		if (sillDepth > 0) {
+			pen.fillStyle = palette.sheet;
+			pen.strokeStyle = palette.wall;
+			pen.lineWidth = 1;
+			pen.beginPath();
+			outline(pen, view, wallBand(shape, left, right, 0, -sillDepth));
+			pen.fill();
+			pen.stroke();
+		}
 
 		// The face runs on under a window, as the line that everything is taped along.
 		pen.strokeStyle = palette.wall;
