@@ -21,8 +21,9 @@ test("the app opens with bays to begin from and every example to choose from", a
 	await expect(page).toHaveTitle(/Baywright/);
 	await expect(page.getByRole("heading", { level: 1 })).toHaveText("Baywright");
 	const bays = page.getByRole("listitem").getByRole("button");
-	await expect(bays).toHaveCount(1 + plain.length + names.length);
+	await expect(bays).toHaveCount(2 + plain.length + names.length);
 	await expect(bays.first()).toHaveAccessibleName(/^Tape it/);
+	await expect(bays.nth(1)).toHaveAccessibleName(/^From a drawing/);
 	for (const name of plain) await expect(page.getByRole("button", { name: new RegExp(`^${name}`) })).toHaveCount(1);
 	for (const name of names)
 		await expect(page.getByRole("button", { name: new RegExp(`^${exampleFile(name).title}`) })).toHaveCount(1);

@@ -1,6 +1,7 @@
 import { type Command, helpOf } from "./command.ts";
 import { check } from "./commands/check.ts";
 import { corner } from "./commands/corner.ts";
+import { importWallsCommand } from "./commands/import.ts";
 import { plan } from "./commands/plan.ts";
 import { remedy } from "./commands/remedy.ts";
 import { settle } from "./commands/settle.ts";
@@ -12,7 +13,7 @@ import { overview, version } from "./overview.ts";
 import { quoted } from "./text/plain.ts";
 import { processWorld, type World } from "./world.ts";
 
-const commands: readonly Command[] = [plan, corner, check, settle, simulate, remedy, sheets];
+const commands: readonly Command[] = [plan, corner, check, settle, simulate, remedy, sheets, importWallsCommand];
 
 /** Runs the command with what was typed after its name; gives the exit status. Never throws. */
 export async function main(args: readonly string[], world: World = processWorld()): Promise<ExitStatus> {

@@ -5,7 +5,7 @@ import { STAGES, screen, setStage, setTheme } from "../desk/screen.ts";
 import { putOnTable } from "../desk/start-taping.ts";
 import { toolbox } from "../desk/toolbox.ts";
 import { STAGE_WORDS } from "../shell/stage-words.ts";
-import { openJobFile, saveJobFile } from "../storage/job-file.ts";
+import { openJobFile, pickDrawing, saveJobFile } from "../storage/job-file.ts";
 import { always, type Command, type Now, onDesk } from "./command.ts";
 
 /** Back and forward. */
@@ -54,6 +54,13 @@ export const jobCommands: readonly Command[] = [
 			putOnTable({ job: removeBay(job, bay), bay: Math.max(0, Math.min(bay, job.bays.length - 2)) }, "remove the bay"),
 	},
 	{ id: "open", words: "Open a job file", also: "load", key: "Ctrl+O", can: always, run: () => void openJobFile() },
+	{
+		id: "from-drawing",
+		words: "Take walls from a drawing",
+		also: "import dxf svg plan file new bay",
+		can: always,
+		run: () => void pickDrawing(),
+	},
 	{
 		id: "save",
 		words: "Save the job file",

@@ -23,6 +23,8 @@ export type Sheet =
 	| { readonly kind: "simulate" }
 	| { readonly kind: "taping" }
 	| { readonly kind: "corner-card"; readonly corner: number | null }
+	/** A drawing that walls are to be taken from. */
+	| { readonly kind: "from-drawing"; readonly file: string; readonly bytes: Uint8Array }
 	| { readonly kind: "problems"; readonly file: string; readonly lines: readonly string[] };
 
 /** What the screen shows besides the job: never saved with it, never undone. */

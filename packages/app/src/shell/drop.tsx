@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import { receiveFile } from "../storage/job-file.ts";
 
-/** A job file dropped anywhere on the window is opened. */
+/** A job file or a drawing dropped anywhere on the window is opened. */
 export function DropToOpen() {
 	const [over, setOver] = useState(false);
 	useEffect(() => {
@@ -30,5 +30,5 @@ export function DropToOpen() {
 			document.removeEventListener("drop", onDrop);
 		};
 	}, []);
-	return over ? <div className="drop">Let go to open this job file</div> : null;
+	return over ? <div className="drop">Let go to open this job file or drawing</div> : null;
 }

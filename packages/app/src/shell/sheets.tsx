@@ -14,6 +14,7 @@ const Opening = lazy(async () => ({ default: (await import("../examples/opening.
 const CornerCard = lazy(async () => ({ default: (await import("../panels/corner-card/corner-card.tsx")).CornerCard }));
 const SimulateSheet = lazy(async () => ({ default: (await import("../simulate/simulate-sheet.tsx")).SimulateSheet }));
 const StepByStep = lazy(async () => ({ default: (await import("../taping/step-by-step.tsx")).StepByStep }));
+const FromDrawing = lazy(async () => ({ default: (await import("../from-drawing/from-drawing.tsx")).FromDrawing }));
 
 /** What stands open over the desk, one at a time. */
 export function Sheets() {
@@ -29,6 +30,7 @@ export function Sheets() {
 					{sheet.kind === "commands" ? <CommandList /> : null}
 					{sheet.kind === "keys" ? <KeysSheet /> : null}
 					{sheet.kind === "corner-card" ? <CornerCard corner={sheet.corner} /> : null}
+					{sheet.kind === "from-drawing" ? <FromDrawing file={sheet.file} bytes={sheet.bytes} /> : null}
 					{sheet.kind === "systems" ? <SystemsSheet /> : null}
 					{sheet.kind === "cloths" ? <ClothsSheet curtain={sheet.curtain} /> : null}
 					{sheet.kind === "job" ? <JobSheet /> : null}
@@ -50,6 +52,7 @@ const WIDE: readonly Open["kind"][] = [
 	"new-bay",
 	"keys",
 	"corner-card",
+	"from-drawing",
 	"systems",
 	"cloths",
 	"findings-help",
@@ -68,6 +71,7 @@ const TITLES: Readonly<Record<Exclude<Open["kind"], "problems">, string>> = {
 	commands: "Commands",
 	keys: "Keys",
 	"corner-card": "Corner card",
+	"from-drawing": "Walls from a drawing",
 	systems: "Track systems",
 	cloths: "Cloths",
 	job: "Job",

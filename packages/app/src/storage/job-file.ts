@@ -17,6 +17,7 @@ interface Kind {
 }
 
 const KIND: Kind = { mimeTypes: ["application/json"], description: "Baywright job" };
+const DRAWING = { description: "Drawing, DXF or SVG", extensions: [".dxf", ".svg"] };
 const READINGS: Kind = { mimeTypes: ["text/csv"], description: "Readings" };
 const ORDER: Kind = { mimeTypes: ["text/csv"], description: "Order" };
 
@@ -26,8 +27,23 @@ export async function openJobFile(): Promise<void> {
 	if (picked !== null) await receiveFile(picked.value);
 }
 
-/** Puts a job file on the desk; a bad one shows its problems and leaves the desk as it is. */
+/** Lets the user pick a drawing and shows what walls it has. */
+export async function pickDrawing(): Promise<void> {
+	const picked = await attempt(pickers.then(({ fileOpen }) => fileOpen(DRAWING)));
+	if (picked !== null) await receiveDrawing(picked.value);
+}
+
+async function receiveDrawing(file: File): Promise<void> {
+	const bytes = await bytesOf(file);
+	if (bytes !== null) screen.getState().show({ kind: "from-drawing", file: file.name, bytes: new Uint8Array(bytes) });
+}
+
+/** What a drawing's file is called. */
+const DRAWING_NAME = /\.(?:dxf|svg)$/i;
+
+/** Puts a job file on the desk, or shows the walls of a drawing; a bad job shows its problems and leaves the desk as it is. */
 export async function receiveFile(file: File): Promise<void> {
+	if (DRAWING_NAME.test(file.name)) return receiveDrawing(file);
 	const text = await textOf(file);
 	if (text === null) return;
 	const parsed = readJobText(text);
@@ -88,16 +104,22 @@ async function textOf(file: File): Promise<string | null> {
 		refuseFile(file.name, [reason]);
 		return null;
 	};
-	let bytes: ArrayBuffer;
-	try {
-		bytes = await file.arrayBuffer();
-	} catch {
-		return refuse("It cannot be read: it is a folder, or it is no longer where it was.");
-	}
+	const bytes = await bytesOf(file);
+	if (bytes === null) return null;
 	try {
 		return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
 	} catch {
 		return refuse("It is not UTF-8 text, which it must be.");
+	}
+}
+
+/** Null where it cannot be read, which is then shown. */
+async function bytesOf(file: File): Promise<ArrayBuffer | null> {
+	try {
+		return await file.arrayBuffer();
+	} catch {
+		refuseFile(file.name, ["It cannot be read: it is a folder, or it is no longer where it was."]);
+		return null;
 	}
 }
 

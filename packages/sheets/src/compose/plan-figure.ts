@@ -11,7 +11,7 @@ import { scaleFor } from "../paper/scales.ts";
 import { shifted } from "../paper/shifted.ts";
 import { acrossTrack, faceVertices, hatchAngle, isBent, trackVertices, wallOutline } from "./plan-lines.ts";
 import { onPaper } from "./plan-view.ts";
-import { bendWishes, bracketWishes, cornerWishes, otherWishes } from "./plan-wishes.ts";
+import { bendWishes, bracketWishes, cornerWishes, otherWishes, RUN_IN_THE_TABLE } from "./plan-wishes.ts";
 import type { SheetOf } from "./sheet-of.ts";
 import { spaced } from "./template-drawing.ts";
 
@@ -28,6 +28,12 @@ export interface PlanFigure {
 
 /** Round the bay, for dimensions and names, mm of the paper. */
 const AROUND = 16;
+/** Enough where all of them still find their places and the bay can be drawn larger for it, mm. */
+const HARDLY_AROUND = 10;
+/** From the track to a dimension on the room's side of it, mm of the paper. */
+const PAST_NUMBERS = 12.5;
+/** Over and under the bay there is more room for names, of which only what is used is taken, mm. */
+const OVER_AND_UNDER = 24;
 /** How thick walls are drawn, mm of the room, and no thinner than this on the paper. */
 const THICKNESS = 110;
 const THINNEST = 2.5;
@@ -38,13 +44,32 @@ type Put = (p: Point) => PaperPoint;
 
 /** Drawn in the upper left corner of a room so wide and so high, mm; the plan must have walls. */
 export function planFigure(of: SheetOf, width: number, tallest: number): PlanFigure {
-	const { plan } = of;
-	const chain = plan.chain as WallChain;
+	const chain = of.plan.chain as WallChain;
 	const whole = onPaper({ perMm: 1, turn: 0, from: { x: 0, y: 0 }, to: at(0, 0) });
 	const reach = boxRound(outlinePoints(of, chain, whole)) as Box;
-	const room = { width: width - 2 * AROUND, height: tallest - 2 * AROUND };
-	const scale = scaleFor({ width: widthOf(reach), height: heightOf(reach) }, room);
-	const height = heightOf(reach) / scale + 2 * AROUND;
+	const scaleWith = (around: number) =>
+		scaleFor(
+			{ width: widthOf(reach), height: heightOf(reach) },
+			{ width: width - 2 * around, height: tallest - 2 * around },
+		);
+	const [usual, larger] = [scaleWith(AROUND), scaleWith(HARDLY_AROUND)];
+	if (larger < usual) {
+		const figure = figureAt(of, reach, width, larger);
+		if (process.env.DBG)
+			console.log(
+				"larger",
+				larger,
+				usual,
+				figure.left.map((l) => l.lines.join("|")),
+			);
+		if (figure.left.length === 0) return figure;
+	}
+	return figureAt(of, reach, width, usual);
+}
+
+function figureAt(of: SheetOf, reach: Box, width: number, scale: number): PlanFigure {
+	const chain = of.plan.chain as WallChain;
+	const height = heightOf(reach) / scale + 2 * OVER_AND_UNDER;
 	const middle = middleOf(reach);
 	const put = onPaper({
 		perMm: 1 / scale,
@@ -54,15 +79,15 @@ export function planFigure(of: SheetOf, width: number, tallest: number): PlanFig
 	});
 	const paper = { left: 0, top: 0, right: width, bottom: height };
 	const thick = Math.max(THICKNESS, THINNEST * scale);
-	const items = [...wallItems(of, chain, thick, put), ...trackItems(of, put)];
+	const items = [...wallItems(of, chain, thick, put, scale), ...trackItems(of, put)];
 	const dimensions = runDimensions(of, chain, thick / scale, put, paper);
-	const lines = items.flatMap((item) =>
+	const lines = [...items, ...dimensions.items, ...withinWalls(chain, thick, put)].flatMap((item) =>
 		item.kind === "path" ? spaced(sampled(item.vertices, item.closed, 0.05), 1) : [],
 	);
 	const wishes = [
-		...dimensions.left,
 		...bracketWishes(of, put),
 		...cornerWishes(of, chain, put),
+		...dimensions.left,
 		...bendWishes(of, put),
 		...otherWishes(of, chain, put),
 	];
@@ -80,12 +105,17 @@ function outlinePoints({ plan }: SheetOf, chain: WallChain, put: Put): PaperPoin
 	return [walls, track].flatMap((vertices) => sampled(vertices, false, 5));
 }
 
+/** Lines along the inside of the walls, not drawn: words do not read well on hatching. */
+const withinWalls = (chain: WallChain, thick: number, put: Put): PathItem[] =>
+	[thick / 3, (2 * thick) / 3].map((deep) => area("WALLS", wallOutline(chain, wholeRun(chain), deep, put), {}));
+
 export const wholeRun = ({ walls }: WallChain) => ({
 	from: { wall: 0, at: 0 },
 	to: { wall: walls.length - 1, at: (walls.at(-1) as WallFace).faceLength },
 });
 
-export function wallItems({ bay }: SheetOf, chain: WallChain, thick: number, put: Put): Mark[] {
+/** `scale`: mm of the room for each mm drawn; left out of a sketch. */
+export function wallItems({ bay }: SheetOf, chain: WallChain, thick: number, put: Put, scale?: number): Mark[] {
 	const openings = bay.openings.flatMap(({ wall, from, to }): PathItem[] => {
 		const face = chain.walls[wall];
 		if (face === undefined) return [];
@@ -120,7 +150,10 @@ export function wallItems({ bay }: SheetOf, chain: WallChain, thick: number, put
 		area("WALLS", wallOutline(chain, wholeRun(chain), thick, put), { stroke: { pen: "narrow", ink: "grey" } }),
 		...openings,
 		...obstacles,
-		path("WALLS", faceVertices(chain, wholeRun(chain), put), { stroke: { pen: "wide" } }),
+		{
+			...path("WALLS", faceVertices(chain, wholeRun(chain), put), { stroke: { pen: "wide" } }),
+			...(scale === undefined ? {} : { scale }),
+		},
 	];
 }
 
@@ -183,19 +216,24 @@ function runDimensions(of: SheetOf, chain: WallChain, thick: number, put: Put, p
 		];
 		const known = (sure?.runs[wall] ?? null) !== null;
 		const words = known ? figure(face.length) : `(${figure(face.length)})`;
-		const far =
-			thick +
-			5.5 +
-			Math.max(0, face.bow?.rise ?? 0) / (face.length / Math.max(Math.hypot(to.x - from.x, to.y - from.y), 1e-6));
-		const placed = dimension(
-			{ from, to, side: "left", text: words, offsets: [far, far + 5, far + 10] },
-			[...taken, ...shapes],
-			paper,
+		const perMm = Math.hypot(to.x - from.x, to.y - from.y) / face.length;
+		const far = thick + 5.5 + Math.max(0, face.bow?.rise ?? 0) * perMm;
+		// Behind an external corner the dimensions of its walls would cross: then one stands on the room's side, past the numbers of the brackets.
+		const inside = (plan.projections[wall] ?? 0) * perMm + PAST_NUMBERS;
+		const sides = [
+			{ side: "left", offsets: [far, far + 5, far + 10] },
+			{ side: "right", offsets: [inside, inside - 2.5] },
+		] as const;
+		const placed = sides.reduce<ReturnType<typeof dimension>>(
+			(found, each) => found ?? dimension({ from, to, text: words, ...each }, [...taken, ...shapes], paper),
+			null,
 		);
 		if (placed === null)
 			left.push({
 				anchor: at((from.x + to.x) / 2, (from.y + to.y) / 2),
 				lines: [words],
+				towards: face.heading + Math.PI / 2,
+				elseLeft: RUN_IN_THE_TABLE,
 				height: 2,
 				layer: "DIMENSIONS",
 			});

@@ -35,6 +35,8 @@ export interface PathItem {
 	readonly layer: Layer;
 	readonly vertices: readonly PathVertex[];
 	readonly closed: boolean;
+	/** mm of the room for each mm of the paper, where a line stands for the room itself. */
+	readonly scale?: number;
 	/** Left out: no line. */
 	readonly stroke?: Stroke;
 	/** Left out: not filled. */

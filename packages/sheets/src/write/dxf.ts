@@ -9,11 +9,12 @@ import {
 } from "@tarikjabiri/dxf";
 import {
 	type Align,
+	type CircleItem,
 	type Figure,
 	LAYERS,
 	type Layer,
 	type Mark,
-	type Stroke,
+	type PathItem,
 	type TextItem,
 } from "../paper/drawing.ts";
 import { hatchLines } from "../paper/hatching.ts";
@@ -43,6 +44,8 @@ export function writeDxf({ scale, items }: Figure): string {
 	dxf.setVariable("$MEASUREMENT", { 70: 1 });
 	const used = LAYERS.filter((layer) => items.some((item) => item.layer === layer));
 	for (const layer of used) dxf.addLayer(layer, COLOURS[layer], "CONTINUOUS");
+	for (const layer of new Set(items.flatMap((item) => (item.kind === "hatch" ? [item.layer] : []))))
+		dxf.addLayer(hatchLayer(layer), COLOURS[layer], "CONTINUOUS");
 	for (const item of items) addMark(dxf, item, scale);
 	return `${dxf.stringify()}\n`;
 }
@@ -55,13 +58,14 @@ function addMark(dxf: DxfWriter, item: Mark, scale: number): void {
 			addText(dxf, item, scale);
 			return;
 		case "circle":
-			if (drawn(item.stroke)) dxf.addCircle(flat(put(item.centre)), item.radius * scale, { layerName });
+			if (isDrawn(item)) dxf.addCircle(flat(put(item.centre)), item.radius * scale, { layerName });
 			return;
 		case "hatch":
-			for (const [a, b] of hatchLines(item)) dxf.addLine(flat(put(a)), flat(put(b)), { layerName });
+			for (const [a, b] of hatchLines(item))
+				dxf.addLine(flat(put(a)), flat(put(b)), { layerName: hatchLayer(item.layer) });
 			return;
 		case "path": {
-			if (!drawn(item.stroke)) return;
+			if (!isDrawn(item)) return;
 			const { vertices, closed } = item;
 			const [first, second] = vertices;
 			if (vertices.length === 2 && first?.bulge === 0 && second !== undefined && !closed) {
@@ -80,7 +84,11 @@ function addMark(dxf: DxfWriter, item: Mark, scale: number): void {
 	}
 }
 
-const drawn = (stroke: Stroke | undefined): stroke is Stroke => stroke !== undefined;
+/** Hatching is many short lines: on a layer of its own it stands in nobody's way who takes the walls from the drawing. */
+const hatchLayer = (layer: Layer): string => `${layer}-HATCH`;
+
+/** What is filled black, as brackets and arrowheads are, has its outline; a tone alone is no drawing. */
+const isDrawn = ({ stroke, fill }: PathItem | CircleItem): boolean => stroke !== undefined || fill === "black";
 
 const flat = ({ x, y }: { readonly x: number; readonly y: number }) => point3d(x, y, 0);
 

@@ -9,6 +9,7 @@ import {
 	type Layer,
 	type Mark,
 	type Page,
+	type PathItem,
 	type PathVertex,
 	type Stroke,
 	type TextItem,
@@ -34,7 +35,7 @@ export function writeSvg(page: Page, title: string): string {
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" fill="none">\n`,
 		`<title>${escaped(title)}</title>\n`,
-		`<defs>\n<style>\n${fontFaces(page)}text{font-family:"${FAMILY}","Noto Sans",sans-serif;font-kerning:none;font-variant-ligatures:none;white-space:pre}\n</style>\n${clips.join("\n")}\n</defs>\n`,
+		`<defs>\n<style>\n${fontFaces(page)}text{font-family:"${FAMILY}","Noto Sans",sans-serif;font-kerning:none;font-variant-ligatures:none;white-space:pre;text-rendering:geometricPrecision}\n</style>\n${clips.join("\n")}\n</defs>\n`,
 		`<rect width="${mm(width)}" height="${mm(height)}" fill="${INKS.white}"/>\n`,
 		...groups,
 		"</svg>\n",
@@ -53,19 +54,22 @@ function itemIn(layer: Layer, item: Item, window: number): string[] {
 function markSvg(item: Mark): string[] {
 	switch (item.kind) {
 		case "path":
-			return [`<path d="${pathData(item.vertices, item.closed)}"${look(item.stroke, item.fill)}/>`];
+			return [`<path d="${pathData(item.vertices, item.closed)}"${scaleOf(item)}${look(item.stroke, item.fill)}/>`];
 		case "circle":
 			return [
 				`<circle cx="${mm(item.centre.x)}" cy="${mm(item.centre.y)}" r="${mm(item.radius)}"${look(item.stroke, item.fill)}/>`,
 			];
 		case "hatch": {
 			const lines = hatchLines(item).map(([a, b]) => `M${mm(a.x)} ${mm(a.y)}L${mm(b.x)} ${mm(b.y)}`);
-			return lines.length === 0 ? [] : [`<path d="${lines.join("")}"${look(item.stroke, undefined)}/>`];
+			return lines.length === 0 ? [] : [`<path class="hatch" d="${lines.join("")}"${look(item.stroke, undefined)}/>`];
 		}
 		case "text":
 			return item.text === "" ? [] : [textSvg(item)];
 	}
 }
+
+/** For whoever takes walls from the drawing. */
+const scaleOf = ({ scale }: PathItem): string => (scale === undefined ? "" : ` data-scale="${scale}"`);
 
 /** The large-arc flag of SVG is for more than half a turn; its sweep flag is for clockwise as seen. */
 function pathData(vertices: readonly PathVertex[], closed: boolean): string {

@@ -1,0 +1,73 @@
+import { formatLength } from "@baywright/setout";
+import { headingsOf, isTaken, type Piece, type WallImport } from "@baywright/sheets/read";
+import { useDesk } from "../desk/desk.ts";
+import { useNarrow } from "../shell/media.ts";
+import { lengthsThatFit } from "./length-places.ts";
+import { type Frame, frameFor } from "./preview-frame.ts";
+
+/** The drawing's own size, in px where it has all its room. */
+const WIDE = { width: 640, height: 400 };
+const NARROW = { width: 340, height: 280 };
+
+/** The chain as it will lie, its walls numbered on the room's side, runs outside; other lines of the layer faintly behind. */
+export function ChainPreview({ walls }: { readonly walls: WallImport }) {
+	const unit = useDesk((state) => state.shown.display.length);
+	const size = useNarrow() ? NARROW : WIDE;
+	const { shown, others } = walls;
+	const frame = frameFor(shown, size);
+	const taken = shown.filter((_, i) => isTaken(walls, i));
+	const left = shown.filter((_, i) => !isTaken(walls, i));
+	const lengths = lengthsThatFit(shown, frame, (mm) => formatLength(mm, unit));
+	return (
+		<svg
+			className="from-drawing-preview"
+			viewBox={`0 0 ${size.width} ${size.height}`}
+			role="img"
+			aria-label={`The chain of ${shown.length === 1 ? "1 wall" : `${shown.length} walls`}, ${taken.length} of them taken`}
+		>
+			<path className="preview-others" d={others.map((piece) => dataOf(piece, frame)).join("")} />
+			<path className="preview-left" d={left.map((piece) => dataOf(piece, frame)).join("")} />
+			<path className="preview-taken" d={taken.map((piece) => dataOf(piece, frame)).join("")} />
+			{lengths.map(({ x, y, text }) => (
+				<text key={`${x} ${y}`} className="preview-length" x={x} y={y}>
+					{text}
+				</text>
+			))}
+			{shown.map((wall, i) => {
+				const [x, y] = numberPlace(wall, frame);
+				return (
+					// biome-ignore lint/suspicious/noArrayIndexKey: a wall is known by its place
+					<g key={i} className={isTaken(walls, i) ? "preview-number" : "preview-number preview-number-left"}>
+						<circle cx={x} cy={y} r="10" />
+						<text x={x} y={y}>
+							{i + 1}
+						</text>
+					</g>
+				);
+			})}
+		</svg>
+	);
+}
+
+/** Off the middle of the wall's face, into the room. */
+function numberPlace(wall: Piece, { at }: Frame): readonly [number, number] {
+	const chord = (headingsOf(wall).start + headingsOf(wall).end) / 2;
+	const rise = -wall.bulge / 2;
+	const [dx, dy] = [wall.to.x - wall.from.x, wall.to.y - wall.from.y];
+	const [x, y] = at({ x: (wall.from.x + wall.to.x) / 2 - dy * rise, y: (wall.from.y + wall.to.y) / 2 + dx * rise });
+	return [x + Math.sin(chord) * OFF, y + Math.cos(chord) * OFF];
+}
+
+const OFF = 17;
+
+function dataOf({ from, to, bulge }: Piece, { at, scale }: Frame): string {
+	const [start, end] = [from, to].map((p) =>
+		at(p)
+			.map((value) => value.toFixed(1))
+			.join(" "),
+	);
+	if (bulge === 0) return `M${start}L${end}`;
+	const chord = Math.hypot(to.x - from.x, to.y - from.y) * scale;
+	const radius = ((chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge))).toFixed(1);
+	return `M${start}A${radius} ${radius} 0 ${Math.abs(bulge) > 1 ? 1 : 0} ${bulge < 0 ? 1 : 0} ${end}`;
+}

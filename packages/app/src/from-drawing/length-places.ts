@@ -1,0 +1,44 @@
+import type { Piece } from "@baywright/sheets/read";
+import type { Frame } from "./preview-frame.ts";
+
+interface Placed {
+	readonly x: number;
+	readonly y: number;
+	readonly text: string;
+}
+
+/** Half the height of the letters, and of one letter's width, in the drawing's units. */
+const HALF_HIGH = 8;
+const HALF_LETTER = 3.7;
+/** How far off the wall a run stands, besides its own half size. */
+const OFF = 7;
+
+/** The runs that find room outside their walls without lying on one another, the longest walls first; the table has them all. */
+export function lengthsThatFit(
+	walls: readonly Piece[],
+	{ at, scale, size }: Frame,
+	show: (mm: number) => string,
+): Placed[] {
+	const placed: (Placed & { readonly wide: number })[] = [];
+	const byLength = walls
+		.map((wall) => ({ wall, run: Math.hypot(wall.to.x - wall.from.x, wall.to.y - wall.from.y) }))
+		.sort((a, b) => b.run - a.run);
+	for (const { wall, run } of byLength) {
+		const text = show(run);
+		const wide = text.length * HALF_LETTER;
+		const [ax, ay] = at(wall.from);
+		const [bx, by] = at(wall.to);
+		const long = Math.hypot(bx - ax, by - ay);
+		// To the left of the way, where the wall bows to if it bows away from the room.
+		const [nx, ny] = [(by - ay) / long, -(bx - ax) / long];
+		const rise = Math.max(0, (-wall.bulge * run * scale) / 2);
+		const off = rise + OFF + Math.abs(nx) * wide + Math.abs(ny) * HALF_HIGH;
+		const [x, y] = [(ax + bx) / 2 + nx * off, (ay + by) / 2 + ny * off];
+		const free = placed.every(
+			(other) => Math.abs(other.x - x) > other.wide + wide + 4 || Math.abs(other.y - y) > 2 * HALF_HIGH,
+		);
+		const inside = x - wide > 2 && x + wide < size.width - 2;
+		if (free && inside && long > wide) placed.push({ x, y, text, wide });
+	}
+	return placed;
+}

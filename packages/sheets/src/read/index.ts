@@ -1,0 +1,15 @@
+export { bayOf } from "./bay-of.ts";
+export type { Drawing } from "./drawing.ts";
+export { readDrawing } from "./read-drawing.ts";
+export { headingsOf, type Piece, roomAngle } from "./stroke.ts";
+export type { UnitName } from "./unit.ts";
+export {
+	GREATEST_REACH,
+	type ImportWish,
+	importWalls,
+	isTaken,
+	LEAST_REACH,
+	layerWords,
+	USUAL_REACH,
+	type WallImport,
+} from "./wall-import.ts";
