@@ -102,6 +102,13 @@ test("a printer whose bars measure 98.5 mm is given so much longer ones; what no
 	// It is the printer's, not the job's: it is there again after a reload.
 	await page.reload();
 	await expect(page.getByRole("textbox", { name: "100 mm bar across" })).toHaveValue("98.5");
+	// The bar of the corrected print reads 99.8: the printer makes 98.5 × 0.998 = 98.3 of 100, not 99.8.
+	const again = page.getByRole("textbox", { name: "Corrected bar across" });
+	await again.fill("99.8");
+	await again.press("Enter");
+	await expect(across).toHaveValue("98.3");
+	await expect(again).toHaveValue("");
+	await expect(panel(page)).toContainText("of 100 mm it makes 98.3 across and 100 down");
 	await page.getByRole("button", { name: "No correction" }).click();
 	await expect(page.getByRole("textbox", { name: "100 mm bar across" })).toHaveValue("100");
 });

@@ -95,6 +95,22 @@ function meet(a: readonly Place[], b: readonly Place[]): boolean {
 	return true;
 }
 
+/** Texts that a straight line goes through. */
+export const struckThrough = (
+	items: Pick<Page, "items">,
+	lines: readonly (readonly [{ readonly x: number; readonly y: number }, { readonly x: number; readonly y: number }])[],
+): string[] =>
+	textShapes(items).flatMap(({ text, corners }) =>
+		lines.some(([a, b]) =>
+			meet(corners, [
+				[a.x, a.y],
+				[b.x, b.y],
+			]),
+		)
+			? [`"${text}"`]
+			: [],
+	);
+
 /** Texts that reach out of the frame. */
 export function outside({ items, inside }: Pick<Page, "items" | "inside">): string[] {
 	const { left, top, right, bottom } = inside;

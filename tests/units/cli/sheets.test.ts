@@ -61,12 +61,45 @@ test("a bay that is refused has its fitting sheet all the same, and the status s
 	expect(readdirSync(folder)).toEqual(["b1-fitting.pdf"]);
 });
 
+test("a print that was corrected and is out again is corrected by both", async () => {
+	// 98.5 × 0.998 = 98.303: bars of 100 / 0.98303 = 101.73 mm.
+	const templates = async (measured: string) => {
+		const folder = emptyFolder();
+		await baywrightHere(
+			[
+				"sheets",
+				"-",
+				"--out",
+				folder,
+				"--only",
+				"bends",
+				"--format",
+				"svg",
+				"--measured",
+				measured,
+				"--date",
+				"2026-11-27",
+			],
+			jobText(),
+		);
+		return readFileSync(join(folder, "b1-bends-2.svg"), "utf8");
+	};
+	expect(await templates("98.5,99.8")).toBe(await templates("98.303"));
+	expect(await templates("98.5x99,99.8x100")).toBe(await templates("98.303x99"));
+	expect(await templates("98.5,99.8")).toContain("98.3 mm across and 98.3 mm");
+});
+
 test.each([
 	[[], /option --out: found nothing, allowed a folder/],
 	[["--out", "x", "--paper", "B5"], /option --paper: found "B5", allowed A4, A3/],
 	[["--out", "x", "--only", "fitting,lace"], /option --only: found "lace", allowed .*fitting, bends/],
 	[["--out", "x", "--format", "doc"], /option --format: found "doc", allowed pdf, svg, dxf, csv/],
 	[["--out", "x", "--measured", "9.85"], /option --measured: found "9.85", allowed mm from 80 to 120/],
+	[["--out", "x", "--measured", "98.5,"], /option --measured: found "98.5,", allowed mm from 80 to 120/],
+	[
+		["--out", "x", "--measured", "85,90"],
+		/option --measured: found "85,90", allowed mm from 80 to 120.* after a comma/,
+	],
 	[["--out", "x", "--strips", "scroll"], /option --strips: found "scroll", allowed sheets, long, roll/],
 	[["--out", "x", "--date", "2026-02-30"], /option --date: found "2026-02-30", allowed a day/],
 ])("%j is refused in one line", async (args, message) => {

@@ -3,6 +3,7 @@ import { composeSheets, type Sheet, type SheetOptions, writePdf } from "@baywrig
 import { describe, expect, test } from "vitest";
 import { example, type Planned, planned } from "./jobs.ts";
 import { type ReadPage, type ReadStroke, readPdf } from "./read-pdf.ts";
+import { linesOf } from "./words-of.ts";
 
 // What is on the paper is measured on the file that is printed, by a reader that shares no code with the writer, and held to the plan.
 
@@ -241,3 +242,21 @@ test("a track that is nowhere bent has no templates", () => {
 		),
 	).toBeUndefined();
 });
+
+test("a template of several bends names all that it stands for", () => {
+	const { job, plans } = example("quay-cottage");
+	const [sheet] = composeSheets(job, plans, {}, ["bends"]);
+	const lines = linesOf(sheet as Sheet);
+	for (const words of ["Corners 1, 2", "Brackets 2, 6", "Brackets 3, 7"]) expect(lines).toContain(words);
+});
+
+test.each(["sluice-cottage", "orchard-lodge", "bandstand"])(
+	"how to use the templates of %s stands on one page with how they lie",
+	(name) => {
+		const { job, plans } = example(name);
+		const [sheet] = composeSheets(job, plans, {}, ["bends"]);
+		const [front] = (sheet as Sheet).pages;
+		const lines = linesOf({ pages: front === undefined ? [] : [front] });
+		for (const words of ["How the sheets lie", "How to use them", "Cut last"]) expect(lines).toContain(words);
+	},
+);

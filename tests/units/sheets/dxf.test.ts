@@ -17,6 +17,7 @@ interface Entity {
 	readonly vertices?: readonly Vertex[];
 	readonly text?: string;
 	readonly textHeight?: number;
+	readonly center?: Vertex;
 }
 
 function read(figure: Figure) {
@@ -89,3 +90,32 @@ test("text stands where it is read, in one line, whatever a job is called", () =
 	for (const figure of ["Corner 1", "(1800.0)", "R 310.0"]) expect(texts).toContain(figure);
 	for (const text of texts) expect(text).not.toMatch(/[\r\n]/);
 });
+
+/** Source: DXF reference, LWPOLYLINE: an arc of bulge b on a chord c is c (1 + b²) / (2 b) · 2 atan b long. */
+const lengthOf = ({ vertices = [] }: Entity): number =>
+	vertices.slice(1).reduce((sum, { x, y }, i) => {
+		const { x: fromX, y: fromY, bulge = 0 } = vertices[i] as Vertex;
+		const chord = Math.hypot(x - fromX, y - fromY);
+		return sum + (bulge === 0 ? chord : (chord * (1 + bulge ** 2) * Math.atan(Math.abs(bulge))) / Math.abs(bulge));
+	}, 0);
+
+test.each(["bandstand", "coach-house", "harbour-office", "tide-mill", "weir-keeper"])(
+	"of %s the track is as long as planned, and each bracket as far from the first, however the paper is scaled",
+	(name) => {
+		const made = example(name);
+		const { entities } = read(named(made, "plan"));
+		const track = entities.filter(({ layer, type }) => layer === "TRACK" && type === "LWPOLYLINE").map(lengthOf);
+		expect(Math.max(...track)).toBeCloseTo(made.plan.path?.length ?? 0, 0);
+		const circles = entities
+			.filter(({ layer, type }) => layer === "BRACKETS" && type === "CIRCLE")
+			.map(({ center }) => center as Vertex);
+		expect(circles).toHaveLength(made.plan.brackets.length);
+		const [first, reference] = [circles[0], made.plan.brackets[0]?.at];
+		if (first === undefined || reference === undefined) throw new Error("no bracket");
+		made.plan.brackets.forEach(({ at }, i) => {
+			const { x = 0, y = 0 } = circles[i] ?? {};
+			expect(x - first.x, `bracket ${i + 1}`).toBeCloseTo(at.x - reference.x, 1);
+			expect(y - first.y, `bracket ${i + 1}`).toBeCloseTo(at.y - reference.y, 1);
+		});
+	},
+);

@@ -27,11 +27,11 @@ describe("what is read from the cut ends", () => {
 		const lines = linesOf(strips(made));
 		expect(lines).toContain("Cut length 2973.9 mm");
 		for (const [mark, fromLeft, fromRight] of [
-			["bend corner 1 starts", 450, 2523.9],
-			["bend corner 1 middle", 693.5, 2280.4],
-			["bend corner 1 ends", 936.9, 2036.9],
-			["bend corner 2 starts", 2036.9, 936.9],
-			["bend corner 2 ends", 2523.9, 450],
+			["bend starts, corner 1", 450, 2523.9],
+			["middle of bend, corner 1", 693.5, 2280.4],
+			["bend ends, corner 1", 936.9, 2036.9],
+			["bend starts, corner 2", 2036.9, 936.9],
+			["bend ends, corner 2", 2523.9, 450],
 		] as const) {
 			expect(lines).toContain(`${mark}   ${fromLeft.toFixed(1)}`);
 			expect(lines).toContain(fromRight.toFixed(1));
@@ -50,7 +50,8 @@ describe("what is read from the cut ends", () => {
 			marks.forEach(({ fromLeft, fromRight }, i) => {
 				const [what, left, right] = rows[i] as [string, string, string];
 				expect([left, right]).toEqual([fromLeft.toFixed(1), fromRight.toFixed(1)]);
-				expect(lines).toContain(`${what}   ${left}`);
+				// Only in the list are a corner and its number kept on one line.
+				expect(lines).toContain(`${what.replace("\u00a0", " ")}   ${left}`);
 				expect(lines.filter((each) => each === right).length).toBeGreaterThan(1);
 			});
 			expect(lines).toContain(`above: read from the left cut end of piece ${name}`);

@@ -1,7 +1,7 @@
 import { Button } from "react-aria-components";
 import { NumberField } from "../fields/number-field.tsx";
 import { Section } from "../panels/section.tsx";
-import { correctNothing, isRight, MEASURED, setPrinter, useWishes } from "./wishes.ts";
+import { correctNothing, isRight, MEASURED, measureAgain, setPrinter, useWishes } from "./wishes.ts";
 
 /** Few printers print quite to size: what their print measures corrects what is drawn to true size. */
 export function PrinterFields() {
@@ -34,17 +34,39 @@ export function PrinterFields() {
 				{bar("100 mm bar across", "across")}
 				{bar("100 mm bar down", "down")}
 			</div>
-			{right ? null : (
-				<>
-					<p className="quiet" role="status">
-						True-size pages are corrected for this printer. Print one more and check its bars before you bend to it:
-						both must now measure 100 mm.
-					</p>
-					<Button className="button" onPress={correctNothing}>
-						No correction
-					</Button>
-				</>
-			)}
+			{right ? null : <Corrected />}
 		</Section>
+	);
+}
+
+/** The next print is checked too, and what it still is out comes on top: it is not typed over what the first one was out. */
+function Corrected() {
+	const { across, down } = useWishes((state) => state.measured);
+	const bar = (label: string, way: "across" | "down") => (
+		<NumberField
+			label={label}
+			value={null}
+			instead="100"
+			least={MEASURED.least}
+			greatest={MEASURED.greatest}
+			unit="mm"
+			commit={(mm) => measureAgain(way, mm)}
+		/>
+	);
+	return (
+		<>
+			<p className="quiet" role="status">
+				True-size pages are corrected for this printer: of 100 mm it makes {across} across and {down} down. Print one
+				more before you bend to it: both bars must now measure 100 mm.
+			</p>
+			<p className="quiet">Where they do not, type what they measure on that print: it is reckoned on top.</p>
+			<div className="field-pair">
+				{bar("Corrected bar across", "across")}
+				{bar("Corrected bar down", "down")}
+			</div>
+			<Button className="button" onPress={correctNothing}>
+				No correction
+			</Button>
+		</>
 	);
 }

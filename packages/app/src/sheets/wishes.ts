@@ -14,7 +14,7 @@ export interface Wishes {
 	readonly without: readonly SheetName[];
 	readonly paper: (typeof PAPERS)[number];
 	readonly strips: Strips;
-	/** What the bars of a print measured that was made without a correction, mm. */
+	/** What the bars of a print measure that is made without a correction, mm. */
 	readonly measured: { readonly across: number; readonly down: number };
 }
 
@@ -39,6 +39,19 @@ export function setPrinter(part: Partial<Pick<Wishes, "paper" | "measured">>): v
 	} catch {
 		// A browser that keeps nothing still prints so for this visit.
 	}
+}
+
+/**
+ * A bar of a print that was made with the correction, and is out again, mm: what the printer does without one is then both together. Null, or why
+ * that cannot be.
+ */
+export function measureAgain(way: "across" | "down", mm: number): string | null {
+	const { measured } = wishes.getState();
+	const whole = Math.round(measured[way] * mm) / MEASURED.right;
+	if (whole < MEASURED.least || whole > MEASURED.greatest)
+		return `${mm} on top of ${measured[way]} makes ${whole} of 100, which is out of reach: choose No correction and begin anew.`;
+	setPrinter({ measured: { ...measured, [way]: whole } });
+	return null;
 }
 
 export const correctNothing = (): void => setPrinter({ measured: RIGHT });

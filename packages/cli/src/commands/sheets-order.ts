@@ -72,14 +72,21 @@ function listOf<Name extends string>(
 const LEAST_MEASURED = 80;
 const GREATEST_MEASURED = 120;
 
+/** Of several readings each is of a print that was made with those before it: what the printer does without them is all together. */
 function readMeasured(typed: string | undefined): { readonly across: number; readonly down: number } | string {
-	if (typed === undefined) return { across: 100, down: 100 };
-	const [, first, second] = /^(\d{2,3}(?:\.\d{1,3})?)(?:x(\d{2,3}(?:\.\d{1,3})?))?$/i.exec(typed) ?? [];
-	const [across, down] = [Number(first), Number(second ?? first)];
-	const isRight = (mm: number) => mm >= LEAST_MEASURED && mm <= GREATEST_MEASURED;
-	if (isRight(across) && isRight(down)) return { across, down };
-	return `found ${quoted(typed)}, allowed mm from ${LEAST_MEASURED} to ${GREATEST_MEASURED}, across and down as in 98.5x98.7`;
+	const wrong = `found ${quoted(typed ?? "")}, allowed mm from ${LEAST_MEASURED} to ${GREATEST_MEASURED}, across and down as in 98.5x98.7; of a print made with that, after a comma as in 98.5,99.8`;
+	let [across, down] = [100, 100];
+	for (const reading of typed?.split(",") ?? []) {
+		const [first, second] =
+			/^(\d{2,3}(?:\.\d{1,3})?)(?:x(\d{2,3}(?:\.\d{1,3})?))?$/i.exec(reading.trim())?.slice(1) ?? [];
+		across = (across * Number(first)) / 100;
+		down = (down * Number(second ?? first)) / 100;
+		if (!isNear(across) || !isNear(down)) return wrong;
+	}
+	return { across, down };
 }
+
+const isNear = (mm: number): boolean => mm >= LEAST_MEASURED && mm <= GREATEST_MEASURED;
 
 function isDate(text: string): boolean {
 	if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;

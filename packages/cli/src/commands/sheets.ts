@@ -28,7 +28,10 @@ export const sheets: Command = {
 		["--only NAMES", "only these sheets, parted by commas; all of them when left out"],
 		["--paper SIZE", "A4, the size when left out, A3, A2, A1, A0, Letter or Tabloid"],
 		["--format NAMES", "any of pdf, svg, dxf, csv, parted by commas; pdf when left out"],
-		["--measured MM", "what the bars of an earlier print measured, across and down as in 98.5x98.7, or once for both"],
+		[
+			"--measured MM",
+			"what the bars of an earlier print measured, across and down as in 98.5x98.7, or once for both; of a print made with that, after a comma: 98.5,99.8",
+		],
 		["--strips PAPER", "sheets when left out; long: each piece on one page to scale; roll: at true size"],
 		["--date DATE", "date of issue, as in 2026-11-27; today when left out"],
 		["--force", "write over files that are there"],

@@ -14,6 +14,8 @@ export interface ElevationFigure {
 	readonly scale: number;
 	readonly items: readonly Mark[];
 	readonly height: number;
+	/** Whether any curtain is drawn. */
+	readonly hasCurtains: boolean;
 }
 
 /** At the left and the right for heights, over it for the names of the walls, mm of the paper. */
@@ -44,6 +46,7 @@ export function elevationFigure(of: SheetOf, chain: WallChain, width: number, ta
 	return {
 		scale,
 		height: floor + 2,
+		hasCurtains: plan.height !== null && plan.curtains.some(isDrawn),
 		items: [
 			...wallItems(of, chain, starts, { x, top: y(top), floor }),
 			...bay.obstacles.flatMap(({ wall, from, to, bottom, top: upTo }): Mark[] =>
@@ -160,21 +163,17 @@ function trackItems(
 	const { path, height } = plan;
 	if (path === null || height === null) return [];
 	const along = unrolled(path, chain, starts);
-	const curtains = plan.curtains.flatMap(({ stack, drop }): Mark[] =>
-		drop === null || !(stack.to > stack.from)
-			? []
-			: [
-					rectangle(
-						"STACK",
-						{
-							left: x(along(stack.from)),
-							right: x(along(stack.to)),
-							top: y(height),
-							bottom: y(Math.max(0, height - drop)),
-						},
-						{ stroke: { pen: "narrow", ink: "grey" }, fill: "tint" },
-					),
-				],
+	const curtains = plan.curtains.filter(isDrawn).map(({ stack, drop }) =>
+		rectangle(
+			"STACK",
+			{
+				left: x(along(stack.from)),
+				right: x(along(stack.to)),
+				top: y(height),
+				bottom: y(Math.max(0, height - (drop ?? 0))),
+			},
+			{ stroke: { pen: "narrow", ink: "grey" }, fill: "tint" },
+		),
 	);
 	return [
 		...curtains,
@@ -184,6 +183,9 @@ function trackItems(
 		),
 	];
 }
+
+const isDrawn = ({ stack, drop }: SheetOf["plan"]["curtains"][number]): boolean =>
+	drop !== null && stack.to > stack.from;
 
 /** From stations to places along the unrolled faces: at the foot of the track where it follows a wall, evenly across each bend. */
 function unrolled(path: TrackPath, chain: WallChain, starts: readonly number[]): (station: number) => number {

@@ -32,7 +32,7 @@ export function fittingSheet(of: SheetOf): Sheet | null {
 		text(at(width / 2, drawing.height + 3), caption, { height: SIZES.small, align: "centre", ink: "grey" }),
 	]);
 	const tables = [wallTable(of), ...(plan.path === null ? [] : tablesOf(of))];
-	const walls = drawing.left.length > 0 ? [table(wallTable(of))] : [];
+	const walls = drawing.left.length > 0 ? [table(wallTable(of, true))] : [];
 	const bodies = flow(
 		[plate, ...walls, ...beforeBlocks(of), ...(plan.path === null ? [] : workBlocks(of))],
 		layout.columns,

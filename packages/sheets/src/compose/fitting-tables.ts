@@ -1,5 +1,15 @@
 import { toDegrees, type WallChain } from "@baywright/geometry";
-import { AT_95, type BracketRole, cornerName, formatAngle, type Piece, wallName, zoneName } from "@baywright/setout";
+import {
+	AT_95,
+	type BracketRole,
+	cornerName,
+	dimensionSureness,
+	formatAngle,
+	type Piece,
+	wallName,
+	zoneName,
+} from "@baywright/setout";
+import { together } from "../lettering/measure.ts";
 import type { TableData } from "../paper/table.ts";
 import type { SheetOf } from "./sheet-of.ts";
 import { markName } from "./strip-marks.ts";
@@ -25,10 +35,13 @@ export function tablesOf(of: SheetOf): TableData[] {
 	];
 }
 
-/** The walls as they are drawn; on paper only where the drawing has no room for all their figures. */
-export function wallTable({ plan, figure, angle }: SheetOf): TableData {
+/** The walls as they are drawn; on paper only where the drawing has no room for all their figures, and with brackets round what is not taped. */
+export function wallTable({ plan, bay, figure, angle }: SheetOf, isOnPaper = false): TableData {
 	const chain = plan.chain as WallChain;
 	const walls = chain.walls.length;
+	const sure = dimensionSureness(bay, plan.system);
+	const shown = (words: string, sd: number | null | undefined) =>
+		isOnPaper && (sd ?? null) === null ? `(${words})` : words;
 	const isBowed = chain.walls.some(({ bow }) => bow !== null);
 	return {
 		name: "walls",
@@ -42,10 +55,10 @@ export function wallTable({ plan, figure, angle }: SheetOf): TableData {
 		],
 		rows: chain.walls.map(({ length, bow }, wall) => [
 			wallName(wall, walls),
-			figure(length),
-			...(isBowed ? [bow === null ? "" : figure(bow.rise)] : []),
+			shown(figure(length), sure?.runs[wall]),
+			...(isBowed ? [bow === null ? "" : shown(figure(bow.rise), sure?.rises[wall])] : []),
 			cornerName(wall + 1, walls),
-			wall === walls - 1 ? "" : angle(Math.PI - (chain.turns[wall + 1] as number)),
+			wall === walls - 1 ? "" : shown(angle(Math.PI - (chain.turns[wall + 1] as number)), sure?.angles[wall + 1]),
 		]),
 	};
 }
@@ -54,7 +67,9 @@ const tick = { heading: "", of: "tick" } as const;
 
 function bracketTable({ plan, figure }: SheetOf): TableData {
 	const walls = plan.projections.length;
-	const zoneNames = plan.fixings.map((fixing) => fixing.zones.map((zone) => zoneName(zone, walls)).join(", "));
+	const zoneNames = plan.fixings.map((fixing) =>
+		fixing.zones.map((zone) => together(zoneName(zone, walls))).join(", "),
+	);
 	const zones = zoneNames.some((each) => each !== "") ? zoneNames : null;
 	return {
 		name: "brackets",
@@ -92,7 +107,7 @@ export const markTable = ({ plan, figure }: SheetOf, { name, marks }: Piece): Ta
 		{ heading: "from left cut end", of: "figures" },
 		{ heading: "from right cut end", of: "figures" },
 	],
-	rows: marks.map((mark) => [markName(mark, plan), figure(mark.fromLeft), figure(mark.fromRight)]),
+	rows: marks.map((mark) => [together(markName(mark, plan)), figure(mark.fromLeft), figure(mark.fromRight)]),
 });
 
 function bendTable({ plan, figure, angle }: SheetOf): TableData {

@@ -34,7 +34,7 @@ export function handOverSheet(of: SheetOf): Sheet | null {
 	const tables = [factTable(of), ...fitted];
 	const blocks: Block[] = [
 		plate(above, "seen from above", width),
-		plate(front, "walls unrolled, seen from the room, curtains drawn back", width),
+		plate(front, `walls unrolled, seen from the room${front.hasCurtains ? ", curtains drawn back" : ""}`, width),
 		table(factTable(of)),
 		...fitted.map(table),
 		...(fitted.length > 0

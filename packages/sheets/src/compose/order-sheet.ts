@@ -5,6 +5,7 @@ import {
 	jobOrder,
 	type OrderLine,
 	orderLineName,
+	priceText,
 	totalWhy,
 } from "@baywright/setout";
 import type { Sheet } from "../paper/drawing.ts";
@@ -72,7 +73,7 @@ function orderTable({ unit }: SheetOf, order: JobOrder): TableData {
 			line.quantity === null || line.spare === 0 ? "–" : amount(line, line.spare),
 			amount(line, line.ordered),
 			line.unit === "m" ? "m" : line.ordered === 1 ? "piece" : "pieces",
-			...(isPriced(order) ? [line.each === null ? "not priced" : money(line.each), money(line.cost)] : []),
+			...(isPriced(order) ? [line.each === null ? "not priced" : priceText(line.each), money(line.cost)] : []),
 		]),
 		note: "Needed: counted from the plan. Spare: on top, as the job says.",
 	};

@@ -8,8 +8,7 @@ import { takenUp } from "./strip-rows.ts";
 export function pieceFacts(of: SheetOf, piece: Piece): Entry[] {
 	const { plan, fine } = of;
 	const { cutLength, finishedLength, sd } = piece;
-	const unsure =
-		plan.survey === null ? "nothing is taped, so how sure it is is not known" : "how sure it is is not worked out";
+	const unsure = plan.survey === null ? "nothing is taped, so its ± is not known" : "its ± is not worked out";
 	const sure = sd === null ? unsure : `± ${fine(AT_95 * sd)} at 95 %`;
 	const [left, right] = takenUp(plan, piece);
 	const ends = [

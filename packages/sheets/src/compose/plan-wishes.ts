@@ -15,6 +15,12 @@ import type { SheetOf } from "./sheet-of.ts";
 
 type Put = (p: Point) => PaperPoint;
 
+/** What would stand worse than this, as if it were so far off (mm), is left to the tables. */
+const IN_THE_TABLE = 64;
+
+/** The same of runs, which say little so far from their wall. */
+export const RUN_IN_THE_TABLE = 34;
+
 /** Names of the corners and the room angles, outside the walls; what is only drawn, not taped, in brackets. */
 export function cornerWishes({ plan, bay, angle }: SheetOf, chain: WallChain, put: Put): LabelWish[] {
 	const walls = chain.walls.length;
@@ -31,6 +37,7 @@ export function cornerWishes({ plan, bay, angle }: SheetOf, chain: WallChain, pu
 			anchor: put(corner),
 			lines: [capital(cornerName(i, walls).replace(/^the /, "")), ...(isEnd ? [] : [known ? shown : `(${shown})`])],
 			towards: outwards,
+			elseLeft: IN_THE_TABLE,
 			height: 2,
 		};
 	});
@@ -66,18 +73,21 @@ export function bendWishes({ plan, figure }: SheetOf, put: Put): LabelWish[] {
 /** Rises, obstacles, joints and pieces. */
 export function otherWishes({ plan, bay, figure }: SheetOf, chain: WallChain, put: Put): LabelWish[] {
 	const track = plan.path;
-	const rises = chain.walls.flatMap(({ bow, faceLength }, wall): LabelWish[] =>
-		bow === null
-			? []
-			: [
-					{
-						anchor: put(pointOffFace(chain, wall, faceLength / 2, 0)),
-						lines: [`rise ${figure(bow.rise)}`],
-						height: 2,
-						layer: "DIMENSIONS",
-					},
-				],
-	);
+	const sure = dimensionSureness(bay, plan.system);
+	const rises = chain.walls.flatMap(({ bow, faceLength }, wall): LabelWish[] => {
+		if (bow === null) return [];
+		const shown = `rise ${figure(Math.abs(bow.rise))}${bow.rise < 0 ? " into the room" : ""}`;
+		const isTaped = (sure?.rises[wall] ?? null) !== null;
+		return [
+			{
+				anchor: put(pointOffFace(chain, wall, faceLength / 2, 0)),
+				lines: [isTaped ? shown : `(${shown})`],
+				elseLeft: IN_THE_TABLE,
+				height: 2,
+				layer: "DIMENSIONS",
+			},
+		];
+	});
 	const obstacles = bay.obstacles.flatMap(({ kind, wall, from, to }): LabelWish[] =>
 		chain.walls[wall] === undefined
 			? []
@@ -106,6 +116,7 @@ export function otherWishes({ plan, bay, figure }: SheetOf, chain: WallChain, pu
 						anchor: put(acrossTrack(track, (from + to) / 2, 0, 0)[0]),
 						lines: [`Piece ${name}`],
 						height: 2,
+						atMost: IN_THE_TABLE,
 					}),
 				);
 	return [...rises, ...joints, ...pieces, ...obstacles];

@@ -20,10 +20,11 @@ export function labelsOfAll(all: readonly TemplateDrawing[]): LabelWish[] {
 	});
 }
 
-/** `Bracket 2` and `Bracket 5` are `Bracket 2, 5`. */
+/** `Bracket 2` and `Bracket 5` are `Brackets 2, 5`. */
 function joined(names: readonly string[]): string {
 	const [first = "", ...others] = names;
 	const stem = /^(\D*)\d+$/.exec(first)?.[1];
-	if (stem === undefined || !others.every((name) => name.startsWith(stem))) return names.join(" / ");
-	return [first, ...others.map((name) => name.slice(stem.length))].join(", ");
+	if (stem === undefined || others.length === 0 || !others.every((name) => name.startsWith(stem)))
+		return names.join(" / ");
+	return `${stem.trim()}s ${names.map((name) => name.slice(stem.length)).join(", ")}`;
 }

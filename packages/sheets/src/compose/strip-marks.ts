@@ -50,7 +50,7 @@ export function markItems(
 	];
 }
 
-const BEND_WORDS = { "bend-start": "starts", "bend-middle": "middle", "bend-end": "ends" } as const;
+const BEND_WORDS = { "bend-start": "bend starts", "bend-middle": "middle of bend", "bend-end": "bend ends" } as const;
 
 /** What a mark on a strip is called. */
 export function markName(mark: StripMark, plan: BayPlan): string {
@@ -58,9 +58,9 @@ export function markName(mark: StripMark, plan: BayPlan): string {
 	if (mark.kind === "joint") return `joint ${mark.of + 1}`;
 	const bent = bentAt(mark, plan);
 	const walls = plan.projections.length;
-	const what =
-		bent === null || bent.wall === null
-			? `bend ${bendName(bent?.corners ?? [mark.of], walls)}`
-			: `bow ${wallName(bent.wall, walls)}`;
-	return `${what} ${BEND_WORDS[mark.kind]}`;
+	if (bent === null || bent.wall === null)
+		return `${BEND_WORDS[mark.kind]}, ${bendName(bent?.corners ?? [mark.of], walls)}`;
+	const wall = wallName(bent.wall, walls);
+	if (mark.kind === "bend-middle") return `middle of bow, ${wall}`;
+	return `bow of ${wall} ${mark.kind === "bend-start" ? "starts" : "ends"}`;
 }

@@ -1,7 +1,8 @@
 import { SIZES } from "../lettering/measure.ts";
-import type { Mark } from "../paper/drawing.ts";
+import { boxOf } from "../paper/bounds.ts";
+import type { Mark, TextItem } from "../paper/drawing.ts";
 import { circle, line, text } from "../paper/marks.ts";
-import { at, type PaperPoint } from "../paper/place.ts";
+import { at, grown, type PaperPoint } from "../paper/place.ts";
 import { ownPart, type Tile, type Tiling, tileAt } from "../paper/tiling.ts";
 
 /** A sheet among the others of its tiling. */
@@ -15,8 +16,15 @@ export interface Joined {
 /** Half an arm of the cross by which sheets are laid over one another, mm. */
 const ARM = 4;
 
-/** Along each side that another sheet goes on from: where the two meet, crosses to lay over one another, and which sheet it is. */
-export function joinItems({ tiling, tile, called }: Joined, put: (p: PaperPoint) => PaperPoint): Mark[] {
+/**
+ * Along each side that another sheet goes on from: where the two meet, crosses to lay over one another, and which sheet it is, said where it
+ * covers least of what is drawn (`busy`, places on the paper).
+ */
+export function joinItems(
+	{ tiling, tile, called }: Joined,
+	put: (p: PaperPoint) => PaperPoint,
+	busy: readonly PaperPoint[],
+): Mark[] {
 	const own = ownPart(tiling, tile);
 	const { left, top, right, bottom } = { ...own };
 	const sides = [
@@ -56,16 +64,16 @@ export function joinItems({ tiling, tile, called }: Joined, put: (p: PaperPoint)
 	const lines = sides.flatMap(({ beside, a, b, turn, dx, dy }) => {
 		if (beside === undefined) return [];
 		const [from, to] = [put(a), put(b)];
-		const middle = at(from.x + (to.x - from.x) * 0.5 + dx, from.y + (to.y - from.y) * 0.5 + dy);
+		const said = ALONG.map((part) =>
+			text(
+				at(from.x + (to.x - from.x) * part + dx, from.y + (to.y - from.y) * part + dy),
+				`meets sheet ${called(beside)}`,
+				{ height: SIZES.small, align: "centre", turn, ink: "grey", layer: "PAPER" },
+			),
+		);
 		return [
 			line("PAPER", from, to, { pen: "narrow", dash: "dashed", ink: "light" }),
-			text(middle, `meets sheet ${called(beside)}`, {
-				height: SIZES.small,
-				align: "centre",
-				turn,
-				ink: "grey",
-				layer: "PAPER",
-			}),
+			...said.filter((each) => each === clearest(said, busy)),
 		];
 	});
 	const crosses = [0, 1].flatMap((right) =>
@@ -82,6 +90,18 @@ export function joinItems({ tiling, tile, called }: Joined, put: (p: PaperPoint)
 		}),
 	);
 	return [...lines, ...crosses];
+}
+
+/** Places along a side at which its words may stand, the middle liked best. */
+const ALONG = [0.5, 0.35, 0.65, 0.22, 0.78];
+
+/** The first of those that cover the fewest places. */
+export function clearest(said: readonly TextItem[], busy: readonly PaperPoint[]): TextItem | undefined {
+	const covered = said.map((each) => {
+		const { left, top, right, bottom } = grown(boxOf(each), 1);
+		return busy.filter(({ x, y }) => x > left && x < right && y > top && y < bottom).length;
+	});
+	return said[covered.indexOf(Math.min(...covered))];
 }
 
 /** A, B, C … across and 1, 2, 3 … down: the same cross has the same name on every sheet. */

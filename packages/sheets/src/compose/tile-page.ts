@@ -54,7 +54,8 @@ export function tilePageItems(page: TilePage): Item[] {
 		right: own.right + tiling.overlap / 2,
 		bottom: own.bottom + tiling.overlap / 2,
 	};
-	const joins = joinItems(page, put);
+	const busy = drawing.busy.filter((p) => isOn(p, shown)).map(put);
+	const joins = joinItems(page, put, busy);
 	const marks = joins.filter(({ kind }) => kind !== "path").map(boxOf);
 	const wishes = drawing.labels
 		.filter(({ anchor }) => isOn(anchor, own))
@@ -67,8 +68,7 @@ export function tilePageItems(page: TilePage): Item[] {
 				)
 			: [],
 	);
-	const near = [...drawing.busy.filter((p) => isOn(p, shown)).map(put), ...edges];
-	const labels = placeLabels(wishes, { area: grown(hole, -1), taken: marks, lines: near });
+	const labels = placeLabels(wishes, { area: grown(hole, -1), taken: marks, lines: [...busy, ...edges] });
 	return [
 		{ kind: "window", hole, from, ...correction, items: drawing.items.filter((item) => overlap(boxOf(item), shown)) },
 		rectangle("PAPER", hole, { stroke: { pen: "narrow", ink: "light" } }),
@@ -93,7 +93,7 @@ function footItems(page: TilePage, hole: Box): Item[] {
 			{
 				sign: "none",
 				text: corrected
-					? "Drawn for the printer that made the bars of the last print too short or too long. Print at 100 %: both bars must now measure 100 mm. If not, do not bend to this paper."
+					? `Drawn for a printer that makes ${bar(correction.across)} mm across and ${bar(correction.down)} mm down of 100 mm. Print at 100 %: both bars must now measure 100 mm. If not, do not bend to this paper.`
 					: "Print at 100 % (actual size), never fitted to the page. Both bars must measure 100 mm: if not, do not bend to this paper; enter what they measure and print again.",
 			},
 		],
@@ -125,6 +125,9 @@ function footItems(page: TilePage, hole: Box): Item[] {
 		...mapItems(tiling, tile, called, map),
 	];
 }
+
+/** What a bar of 100 mm comes out as where that much is corrected, mm. */
+const bar = (by: number): string => String(Math.round((10 * CHECK_BAR) / by) / 10);
 
 /** All sheets as they lie, this one dark. */
 function mapItems(tiling: Tiling, here: Tile | null, called: (tile: Tile) => string, room: Box): Mark[] {

@@ -33,6 +33,9 @@ export function wrapped(text: string, width: number, height: number, bold = fals
 	return row === "" ? lines : [...lines, row];
 }
 
+/** A text in which the number of a corner never stands alone on a line. */
+export const together = (text: string): string => text.replace(/(?<=\bcorners?) (?=\d)/g, "\u00a0");
+
 /** A text that ends in … where it would be longer than `width` mm. */
 export function shortened(text: string, width: number, height: number, bold = false): string {
 	if (textWidth(text, height, bold) <= width) return text;

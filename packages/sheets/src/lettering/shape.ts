@@ -45,7 +45,7 @@ export function shape(text: string, bold: boolean): Shaped {
 }
 
 function shapeAnew(text: string, bold: boolean): Shaped {
-	const runs: LetterRun[] = [];
+	const runs: RunSoFar[] = [];
 	const strokes: SignStroke[] = [];
 	const missing = new Set<string>();
 	let x = 0;
@@ -53,15 +53,15 @@ function shapeAnew(text: string, bold: boolean): Shaped {
 		const found = findLetter(character, bold);
 		if (found === undefined) return false;
 		const before = runs.at(-1);
-		const joins =
-			before?.subset === found.subset && before.size === size && before.y === y && endOf(before, bold) === left;
-		if (joins) runs[runs.length - 1] = { ...before, text: before.text + character };
-		else runs.push({ subset: found.subset, text: character, x: left, y, size });
+		if (before?.subset === found.subset && before.size === size && before.y === y && endOf(before) === left) {
+			before.text += character;
+			before.thousandths += found.width;
+		} else runs.push({ subset: found.subset, text: character, x: left, y, size, thousandths: found.width });
 		return true;
 	};
 	for (const character of plainSpaces(text)) {
 		if (letter(character, x, 0, 1)) {
-			x = endOf(runs.at(-1) as LetterRun, bold);
+			x = endOf(runs.at(-1) as RunSoFar);
 			continue;
 		}
 		const sign = signFor(character, bold ? 0.1 : 0.065) ?? UNKNOWN;
@@ -71,15 +71,17 @@ function shapeAnew(text: string, bold: boolean): Shaped {
 			strokes.push({ width, points: points.map(([right, up]) => [x + right, up] as const) });
 		x += sign.advance;
 	}
-	return { width: x, runs, strokes, missing: [...missing] };
+	return { width: x, runs: runs.map(({ thousandths, ...run }) => run), strokes, missing: [...missing] };
 }
 
-/** Where the letters of a run end: reckoned anew from its start, so that a run's width is what a writer draws. */
-function endOf({ text, x, size }: LetterRun, bold: boolean): number {
-	let thousandths = 0;
-	for (const character of text) thousandths += findLetter(character, bold)?.width ?? 0;
-	return x + (thousandths / 1000) * size;
+/** A run that letters are still added to, and the sum of their widths. */
+interface RunSoFar extends LetterRun {
+	text: string;
+	thousandths: number;
 }
+
+/** Where the letters of a run end: reckoned from its start by the whole sum, so that a run's width is what a writer draws. */
+const endOf = ({ x, size, thousandths }: RunSoFar): number => x + (thousandths / 1000) * size;
 
 /** Tabs and breaks have no letter; they are spaces on a line. */
 const plainSpaces = (text: string): string => text.replace(/[\t\n\r\v\f\u2028\u2029]+/g, " ").normalize("NFC");

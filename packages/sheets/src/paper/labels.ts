@@ -16,6 +16,8 @@ export interface LabelWish {
 	readonly towards?: number;
 	/** Said elsewhere, too: left out where it would stand worse than this, as if it were so far off, mm. */
 	readonly atMost?: number;
+	/** The same, but where it is left out it is still to be said elsewhere. */
+	readonly elseLeft?: number;
 }
 
 export interface LabelRoom {
@@ -42,6 +44,9 @@ const DIRECTIONS = Array.from({ length: 16 }, (_, i) => (i * Math.PI) / 8);
 
 /** Standing on the wrong side is as bad as standing twice this much further off, mm. */
 const AWAY = 8;
+
+/** Letters that all but touch a line read as badly as those on it, mm. */
+const OFF_LINES = 0.4;
 
 /** Covering one place of a line is as bad as standing this much further off, mm. */
 const LINE_COVERED = 20;
@@ -83,7 +88,7 @@ function bestPlace(
 ): LabelPlace | null {
 	const { width, height } = sizeOf(wish);
 	let best: LabelPlace | null = null;
-	let least = wish.atMost ?? Infinity;
+	let least = wish.atMost ?? wish.elseLeft ?? Infinity;
 	for (const far of DISTANCES) {
 		if (far >= least) break;
 		for (const direction of DIRECTIONS) {
@@ -95,7 +100,7 @@ function bestPlace(
 			if (leaders.some((leader) => cuts(leader, clear) || crossing(leader, place.leader))) continue;
 			const liked = far + (wish.towards === undefined ? 0 : AWAY * (1 - Math.cos(direction - wish.towards)));
 			if (liked >= least) continue;
-			const covered = countIn(lines, place.box, (least - liked) / LINE_COVERED);
+			const covered = countIn(lines, grown(place.box, OFF_LINES), (least - liked) / LINE_COVERED);
 			const cost = liked + covered * LINE_COVERED;
 			if (cost >= least) continue;
 			least = cost;

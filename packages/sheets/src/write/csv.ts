@@ -17,4 +17,8 @@ export function writeCsv({ columns, rows }: TableData): string {
 		.join("");
 }
 
-const safeField = (text: string): string => csvField(NUMBER.test(text) ? text : csvText(text));
+/** What keeps words together on paper is a plain space here. */
+const safeField = (text: string): string => {
+	const words = text.replaceAll("\u00a0", " ");
+	return csvField(NUMBER.test(words) ? words : csvText(words));
+};

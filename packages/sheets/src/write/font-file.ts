@@ -16,7 +16,11 @@ export function plainFont(woff: string): Uint8Array {
 		const [offset, length, size] = [4, 8, 12].map((field) => read.getUint32(entry + field)) as [number, number, number];
 		const tag = String.fromCharCode(...packed.subarray(entry, entry + 4));
 		const own = packed.subarray(offset, offset + length);
-		return { tag, sum: read.getUint32(entry + 16), bytes: length < size ? unzlibSync(own) : own };
+		return {
+			tag,
+			sum: read.getUint32(entry + 16),
+			bytes: length < size ? unzlibSync(own, { out: new Uint8Array(size) }) : own,
+		};
 	});
 	const tables = all.filter(({ tag }) => !LEFT_OUT.has(tag));
 	const start = 12 + 16 * tables.length;

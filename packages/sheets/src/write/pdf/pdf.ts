@@ -1,9 +1,7 @@
 import PDFDocument from "pdfkit";
-import { REGULAR_FILES } from "../../fonts/regular.ts";
 import type { Page, Sheet } from "../../paper/drawing.ts";
-import { plainFont } from "../font-file.ts";
 import { drawItem } from "./draw.ts";
-import { type Easel, POINTS } from "./easel.ts";
+import { type Easel, fontFor, POINTS } from "./easel.ts";
 
 /** Written into every file in place of the hour of writing, so that the same sheets are the same bytes. */
 const CREATED = new Date(Date.UTC(2000, 0, 1));
@@ -21,7 +19,7 @@ export async function writePdf(sheets: readonly Sheet[], { title, onPage }: PdfW
 		autoFirstPage: false,
 		pdfVersion: "1.7",
 		// The font that a document begins with; without one the standard fonts are looked for.
-		font: plainFont(REGULAR_FILES[0] as string),
+		font: fontFor(false, 0),
 		info: { Title: title, Creator: "Baywright", Producer: "Baywright", CreationDate: CREATED },
 	} as unknown as PDFKit.PDFDocumentOptions);
 	const whole = collected(document);
