@@ -37,7 +37,7 @@ export function Column() {
 			<Header />
 			<Notices />
 			<main className="column-main">
-				<Tabs selectedKey={view} onSelectionChange={(key) => choose(key as View)}>
+				<Tabs selectedKey={view} onSelectionChange={(key) => leaveFor(key as View)}>
 					<TabList className="tabs" aria-label="Views">
 						{VIEWS.map((each) => (
 							<Tab key={each} id={each} className="tab">
@@ -82,6 +82,12 @@ export function Column() {
 function choose(view: View): void {
 	showView(view);
 	window.scrollTo(0, 0);
+}
+
+/** Who goes elsewhere before the plan stands wants no tool in hand any more. */
+function leaveFor(view: View): void {
+	if (view !== "plan") screen.getState().set({ wanted: null });
+	choose(view);
 }
 
 /** What has to be drawn or pointed at is on the plan. */
