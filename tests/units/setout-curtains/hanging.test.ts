@@ -50,6 +50,13 @@ describe("where curtains hang", () => {
 		expect(hung([{ to: 1000 }, { from: 4500, to: 5000 }])).toEqual([[0, 0, 1000, "left"]]);
 	});
 
+	test("one beside another that lies off the track is alone on it, and drawn as the track is", () => {
+		expect(hung([{ from: 4500, to: 5000 }, {}])).toEqual([
+			[1, 0, 2000, "left"],
+			[1, 2000, 4000, "right"],
+		]);
+	});
+
 	// By hand: 2000 long, half an overlap of 120 where the pair parts, return of 80 at its end, ease 10.
 	test("the halves of one that parts meet, and end where the track does", () => {
 		const { curtains } = planOf({

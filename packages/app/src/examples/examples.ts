@@ -1,5 +1,5 @@
 import { toDegrees } from "@baywright/geometry";
-import { type BayPlan, type Job, libraryOf, planBay, readJobText } from "@baywright/setout";
+import { type BayPlan, type Job, libraryOf, type PlanEffort, planBay, readJobText } from "@baywright/setout";
 
 /** A job file of an invented house, ready to open. */
 export interface Example {
@@ -32,10 +32,13 @@ function oddness({ chain, path }: BayPlan): number {
 	return toDegrees(worst) + 100 * Math.abs(turns.length - 2) + (path === null ? 1000 : 0);
 }
 
+/** A small drawing asks for neither cures nor a ±. */
+const SKETCH: PlanEffort = { trials: 0, sureness: false };
+
 function exampleOf(file: string, text: string): Example {
 	const parsed = readJobText(text);
 	if (!parsed.ok) throw new Error(`${file} is not a valid job`);
 	const [bay] = parsed.job.bays;
 	if (bay === undefined) throw new Error(`${file} has no bay`);
-	return { file, job: parsed.job, plan: planBay(bay, libraryOf(parsed.job)) };
+	return { file, job: parsed.job, plan: planBay(bay, libraryOf(parsed.job), SKETCH) };
 }

@@ -29,15 +29,13 @@ const USUAL = { cloth: null, heading: "pencil", fullness: 2, drop: null } as con
 export function hangingsOf({ curtains, track: { draw } }: Bay, length: number): Hanging[] {
 	if (draw === "none") return [];
 	const whole = { from: 0, to: length };
+	const onTrack = curtains
+		.map((made, curtain) => ({ ...stretchOf(made, length), curtain, made }))
+		.filter(({ from, to }) => to - from > MEETS);
 	const placed =
 		curtains.length === 0
 			? hung({ ...whole, curtain: null, made: USUAL }, draw === "pair" ? "both" : draw)
-			: curtains.flatMap((made, curtain) => {
-					const stretch = stretchOf(made, length);
-					return stretch.to - stretch.from > MEETS
-						? hung({ ...stretch, curtain, made }, stacksOf(made, curtains.length, draw, length))
-						: [];
-				});
+			: onTrack.flatMap((each) => hung(each, stacksOf(each.made, onTrack.length, draw, length)));
 	const inOrder = placed.toSorted((a, b) => a.from - b.from || a.to - b.to);
 	return inOrder.map((each) => ({
 		...each,
@@ -53,7 +51,7 @@ function stretchOf(made: Pick<Curtain, "from" | "to">, length: number): Stretch 
 	return { from, to: Math.max(from, Math.min(made.to ?? length, length)) };
 }
 
-/** Where a curtain is drawn back to: as it says, as the track is drawn where it is alone on it, else to the nearer end. */
+/** Where a curtain is drawn back to: as it says, as the track is drawn where it is alone of the `count` that hang, else to the nearer end. */
 function stacksOf(
 	made: Pick<Curtain, "from" | "to" | "stacks">,
 	count: number,
