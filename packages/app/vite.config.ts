@@ -10,6 +10,8 @@ export default defineConfig({
 	// Only this computer can reach either server.
 	server: { host: "127.0.0.1" },
 	preview: { host: "127.0.0.1" },
+	// So that a worker, too, loads a writer only when one is asked for.
+	worker: { format: "es" },
 	build: {
 		target: "es2022",
 		// The drawing library and the controls are needed at once: one download, 300 kB zipped at most (the size journey).

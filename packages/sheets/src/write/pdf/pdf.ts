@@ -1,4 +1,3 @@
-import PDFDocument from "pdfkit";
 import type { Page, Sheet } from "../../paper/drawing.ts";
 import { drawItem } from "./draw.ts";
 import { type Easel, fontFor, POINTS } from "./easel.ts";
@@ -15,6 +14,8 @@ export interface PdfWords {
 
 /** Sheets as one PDF file, a page after the other, each at its own size. In Node and in the browser. */
 export async function writePdf(sheets: readonly Sheet[], { title, onPage }: PdfWords): Promise<Uint8Array> {
+	// Comes only where a PDF is written: pages on a screen need none of it.
+	const { default: PDFDocument } = await import("pdfkit");
 	const document = new PDFDocument({
 		autoFirstPage: false,
 		pdfVersion: "1.7",
