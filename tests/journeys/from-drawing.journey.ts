@@ -68,6 +68,48 @@ test("a file that is no drawing is refused by what it is", async ({ page }) => {
 	await expect(page.getByRole("alert")).toContainText("found a binary DXF, allowed a DXF saved as text");
 });
 
+test("while a drawing is read its page can be closed; a reader that cannot be fetched is told", async ({
+	page,
+	complaints,
+}) => {
+	await openExample(page, "Saltmarsh House");
+	// Every line of a large drawing is read: here of some 4 MB of text beside the walls.
+	const note = [0, "TEXT", 8, "NOTES", 10, 0, 20, 0, 1, "as found"].join("\n");
+	const large = DXF.replace("0\nENDSEC\n0\nEOF", `${Array(100_000).fill(note).join("\n")}\n0\nENDSEC\n0\nEOF`);
+	await drop(page, "house.dxf", large);
+	const sheet = page.getByRole("dialog", { name: "Walls from a drawing" });
+	await expect(sheet.getByRole("status")).toHaveText("Reading house.dxf…");
+	await page.keyboard.press("Escape");
+	await expect(sheet).toHaveCount(0);
+	await expect.poll(() => page.workers().length).toBe(0);
+
+	await page.route(/worker/, (route) => route.abort());
+	await drop(page, "room.dxf", DXF);
+	await expect(sheet.getByRole("alert")).toContainText("could not be fetched");
+	// The one that was wanted.
+	expect(complaints.splice(0)).toEqual([expect.stringContaining("worker")]);
+	await page.keyboard.press("Escape");
+	await expect(page.getByRole("textbox", { name: "Front wall" })).toHaveValue("1800");
+});
+
+test("of a wall drawn with both its faces the one to the room is shown, and the other is told", async ({ page }) => {
+	await openExample(page, "Saltmarsh House");
+	// 300 mm from face to face; the inner is 2000 wide and 800 deep.
+	const wall = (out: number) =>
+		[
+			[0 - out, 0],
+			[0 - out, 800 + out],
+			[2000 + out, 800 + out],
+			[2000 + out, 0],
+		].flatMap(([x, y]) => [10, x, 20, y]);
+	const faces = [300, 0].flatMap((out) => [0, "LWPOLYLINE", 8, "WALLS", 90, 4, 70, 0, ...wall(out)]);
+	const text = [0, "SECTION", 2, "ENTITIES", ...faces, 0, "ENDSEC", 0, "EOF", ""].join("\n");
+	await drop(page, "walls.dxf", text);
+	const sheet = page.getByRole("dialog", { name: "Walls from a drawing" });
+	await expect(sheet.getByRole("row").locator("td:nth-child(2)")).toHaveText(["800.0", "2000.0", "800.0"]);
+	await expect(sheet.getByRole("region", { name: "What to know" })).toContainText("300 mm further from the room");
+});
+
 const fileOf = (name: string, text: string) => ({ name, mimeType: "application/dxf", buffer: Buffer.from(text) });
 
 async function drop(page: Page, name: string, text: string): Promise<void> {

@@ -68,8 +68,8 @@ describe("joining", () => {
 		const text = dxfOf([line(0, 0, 0, 900), line(0, 912.4, 1800, 912.4), line(1800, 912.4, 1800, 0)]);
 		const parted = wallsOf(text);
 		expect(runsOf(parted)).toEqual([1800, 912.4]);
-		expect(parted.notes).toContain("A gap of 12.4 mm parts it from chain 2: close gaps of that width to join them.");
-		const joined = wallsOf(text, { reach: 15 });
+		expect(parted.notes).toContain("A gap of 12.4 mm parts it from chain 2: join ends up to 13 mm to close it.");
+		const joined = wallsOf(text, { reach: 13 });
 		expect(runsOf(joined).map(Math.round)).toEqual([906, 1800, 912]);
 		expect(joined.notes).toContain("Gaps up to 12.4 mm wide were closed.");
 	});
@@ -265,6 +265,7 @@ describe("refusals", () => {
 		["text", "hello", '"hello"'],
 		["binary DXF", "AutoCAD Binary DXF\r\n\u001a\u0000", "a binary DXF"],
 		["DWG", "AC1032\u0000\u0000", "a drawing in a form of its own program (DWG)"],
+		["a picture", "\u0089PNG\r\n\u001a\n\u0000\u0000\u0000\rIHDR", "a file that is no text"],
 		["another XML", "<html><body/></html>", "the element <html>"],
 		["XML cut off", "<svg>\n<g>", "XML that cannot be read"],
 		["DXF without entities", "0\nSECTION\n2\nHEADER\n0\nENDSEC\n0\nEOF\n", "no section of entities"],
@@ -286,4 +287,48 @@ describe("refusals", () => {
 test("names of layers in the code page of older files are kept", () => {
 	const bytes = Uint8Array.from(dxfOf([line(0, 0, 900, 0, "WÄNDE")]), (letter) => letter.charCodeAt(0));
 	expect(readDrawing(bytes)).toMatchObject({ ok: true, drawing: { layers: [{ name: "WÄNDE" }] } });
+});
+
+test.each([
+	["windows-1251", "ANSI_1251", [0xd1, 0xd2, 0xc5, 0xcd, 0xdb], "СТЕНЫ"],
+	["Shift JIS", "ANSI_932", [0x95, 0xc7], "壁"],
+])("names of layers in the code page that the file names: %s", (_, page, letters, name) => {
+	const text = dxfOf([line(0, 0, 900, 0, "@")]).replace("9\n$INSUNITS", `9\n$DWGCODEPAGE\n3\n${page}\n9\n$INSUNITS`);
+	const bytes = Uint8Array.from([...text].flatMap((each) => (each === "@" ? letters : [each.charCodeAt(0)])));
+	expect(readDrawing(bytes)).toMatchObject({ ok: true, drawing: { layers: [{ name }] } });
+});
+
+test("a drawing in UTF-16, and one with the line ends of old, are read", () => {
+	const text = dxfOf([line(0, 0, 900, 0, "WÄNDE")]);
+	const units = Uint16Array.from(`\ufeff${text}`, (letter) => letter.charCodeAt(0));
+	for (const bytes of [new Uint8Array(units.buffer), new TextEncoder().encode(text.replaceAll("\n", "\r"))])
+		expect(readDrawing(bytes)).toMatchObject({ ok: true, drawing: { layers: [{ name: "WÄNDE" }] } });
+});
+
+test("something left lying at the origin does not spoil the guess of a unit far from it", () => {
+	const [x, y] = [450_000, 180_000];
+	const bay = [line(x, y, x, y + 0.9), line(x, y + 0.9, x + 1.8, y + 0.9), line(x + 1.8, y + 0.9, x + 1.8, y)];
+	const walls = wallsOf(dxfOf([...bay, line(0, 0, 1, 0)], null));
+	expect(walls.unit).toMatchObject({ unit: "m", guessed: true });
+	expect(runsOf(walls)).toEqual([900, 1800, 900].map((run) => expect.closeTo(run, 3)));
+});
+
+test("a corner that is written twice is nothing to tell", () => {
+	const corners = [
+		[0, 0],
+		[4000, 0],
+		[4000, 3000],
+		[0, 3000],
+		[0, 0],
+	] as const;
+	expect(wallsOf(dxfOf([polyline(corners, true)])).notes).toEqual([]);
+});
+
+test("a gap is closed by the distance that its note names", () => {
+	const walls = (reach?: number) =>
+		wallsOf(dxfOf([line(0, 0, 0, 900), line(3, 903, 1800, 903), line(1800, 903, 1800, 0)]), { reach });
+	// By Pythagoras: 3 √2 = 4.243.
+	expect(walls().notes).toContain("A gap of 4.24 mm parts it from chain 2: join ends up to 5 mm to close it.");
+	expect(walls(4.24).chains).toHaveLength(2);
+	expect(walls(5).chains).toHaveLength(1);
 });

@@ -236,3 +236,48 @@ test("reads of our own plan what another reader (dxf-parser) reads", () => {
 		);
 	}
 });
+
+test("letters that a code page has none of are read from their numbers", () => {
+	expect(drawingOf(dxfOf([line(0, 0, 900, 0, "W\\U+00C4NDE")])).layers[0]?.name).toBe("WÄNDE");
+});
+
+test("lines measured with their heights are taken where they are as good as level", () => {
+	const measured = (rise: number) => [
+		0,
+		"LINE",
+		8,
+		"WALLS",
+		10,
+		0,
+		20,
+		0,
+		30,
+		12.004,
+		11,
+		1800,
+		21,
+		0,
+		31,
+		12.004 + rise,
+	];
+	// A slope of 2 in 100 is the most: 36 on 1800.
+	expect(runsOf(wallsOf(dxfOf([measured(35)])))).toEqual([1800]);
+	expect(drawingOf(dxfOf([measured(37)])).layers[0]?.leftOut[0]?.what).toMatch(/^a line that rises in space/);
+});
+
+/** Source: DXF reference, "LAYER": a negative colour (62) is a layer that is off, bit 1 of its flags (70) one that is frozen. */
+test.each([
+	["off", 0, -7, 0],
+	["frozen", 1, 7, 0],
+	["locked", 4, 7, 1],
+	["seen", 0, 7, 1],
+])("lines on a layer that is %s", (_, flags, colour, lines) => {
+	const table = [0, "SECTION", 2, "TABLES", 0, "TABLE", 2, "LAYER", 70, 1, 0, "LAYER", 2, "OLD", 70, flags, 62, colour];
+	const head = [...table, 0, "ENDTAB", 0, "ENDSEC"].join("\n");
+	const drawing = drawingOf(`${head}\n${dxfOf([line(0, 0, 900, 0, "OLD"), line(0, 0, 900, 0)])}`);
+	expect(drawing.layers.map(({ name, strokes }) => [name, strokes.length])).toEqual([
+		["OLD", lines],
+		["WALLS", 1],
+	]);
+	if (lines === 0) expect(drawing.layers[0]?.leftOut[0]?.what).toMatch(/^something on a layer that is off or frozen/);
+});

@@ -1,3 +1,4 @@
+import { readDrawing } from "@baywright/sheets/read";
 import { describe, expect, test } from "vitest";
 import { drawingOf, runsOf, wallsOf } from "./reading.ts";
 
@@ -104,4 +105,40 @@ test("a page of paper is taken to be to scale, which is told as a guess; a size 
 		2400, 0,
 	]);
 	expect(drawingOf(svg('<line x2="900"/>', 'width="2000" height="900px"')).unit).toBeNull();
+});
+
+test("groups in a layer with a label are no layers of their own, whatever their ids", () => {
+	const drawing = drawingOf(
+		svg(`<g xmlns:x="x" x:label="Ground" id="l1"><g id="g12"><line x2="900"/></g><g id="g13"><line y2="900"/></g>
+<g x:label="Doors"><line x2="5"/></g></g>`),
+	);
+	expect(drawing.layers.map(({ name, strokes }) => [name, strokes.length])).toEqual([
+		["Ground", 2],
+		["Doors", 1],
+	]);
+});
+
+test("what a style sheet hides by its class is left out", () => {
+	const drawing = drawingOf(
+		svg(`<defs><style>.a, .b { fill: none } .c,.d{display:none} g .e{display:none}</style></defs>
+<g id="old" class="d"><line x2="900"/></g><g id="now" class="b e"><line x2="900"/></g>`),
+	);
+	expect(drawing.layers.map(({ name, strokes, leftOut }) => [name, strokes.length, leftOut[0]?.what])).toEqual([
+		["old", 0, "something hidden: allowed is what is seen"],
+		["now", 1, undefined],
+	]);
+});
+
+test("a rect with round corners is left out for them, not for being one", () => {
+	expect(drawingOf(svg('<rect width="900" height="900" rx="5"/>')).layers[0]?.leftOut[0]?.what).toBe(
+		"a rect with round corners: allowed are sharp ones",
+	);
+});
+
+test("names of layers in the encoding that the file names", () => {
+	const head = '<?xml version="1.0" encoding="windows-1250"?>';
+	const text = `${head}<svg xmlns="http://www.w3.org/2000/svg"><g id="@"><line x2="900"/></g></svg>`;
+	// ś is 9C in windows-1250.
+	const bytes = Uint8Array.from(text, (each) => (each === "@" ? 0x9c : each.charCodeAt(0)));
+	expect(readDrawing(bytes)).toMatchObject({ ok: true, drawing: { layers: [{ name: "ś" }] } });
 });

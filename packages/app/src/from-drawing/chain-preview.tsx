@@ -2,7 +2,7 @@ import { formatLength } from "@baywright/setout";
 import { headingsOf, isTaken, type Piece, type WallImport } from "@baywright/sheets/read";
 import { useDesk } from "../desk/desk.ts";
 import { useNarrow } from "../shell/media.ts";
-import { lengthsThatFit } from "./length-places.ts";
+import { lengthsThatFit, NUMBER } from "./length-places.ts";
 import { type Frame, frameFor } from "./preview-frame.ts";
 
 /** The drawing's own size, in px where it has all its room. */
@@ -17,7 +17,8 @@ export function ChainPreview({ walls }: { readonly walls: WallImport }) {
 	const frame = frameFor(shown, size);
 	const taken = shown.filter((_, i) => isTaken(walls, i));
 	const left = shown.filter((_, i) => !isTaken(walls, i));
-	const lengths = lengthsThatFit(shown, frame, (mm) => formatLength(mm, unit));
+	const numbers = shown.map((wall) => numberPlace(wall, frame));
+	const lengths = lengthsThatFit(taken, left, numbers, frame, (mm) => formatLength(mm, unit));
 	return (
 		<svg
 			className="from-drawing-preview"
@@ -33,18 +34,15 @@ export function ChainPreview({ walls }: { readonly walls: WallImport }) {
 					{text}
 				</text>
 			))}
-			{shown.map((wall, i) => {
-				const [x, y] = numberPlace(wall, frame);
-				return (
-					// biome-ignore lint/suspicious/noArrayIndexKey: a wall is known by its place
-					<g key={i} className={isTaken(walls, i) ? "preview-number" : "preview-number preview-number-left"}>
-						<circle cx={x} cy={y} r="10" />
-						<text x={x} y={y}>
-							{i + 1}
-						</text>
-					</g>
-				);
-			})}
+			{numbers.map(([x, y], i) => (
+				// biome-ignore lint/suspicious/noArrayIndexKey: a wall is known by its place
+				<g key={i} className={isTaken(walls, i) ? "preview-number" : "preview-number preview-number-left"}>
+					<circle cx={x} cy={y} r={NUMBER} />
+					<text x={x} y={y}>
+						{i + 1}
+					</text>
+				</g>
+			))}
 		</svg>
 	);
 }

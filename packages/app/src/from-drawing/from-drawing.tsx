@@ -1,5 +1,5 @@
 import { problemLine } from "@baywright/setout";
-import { type Drawing, type ImportWish, importWalls, readDrawing, type WallImport } from "@baywright/sheets/read";
+import { type Drawing, type ImportWish, importWalls, type WallImport } from "@baywright/sheets/read";
 import { useMemo, useState } from "react";
 import { Button } from "react-aria-components";
 import { useDesk } from "../desk/desk.ts";
@@ -9,6 +9,7 @@ import { ChainFields } from "./chain-fields.tsx";
 import { ChainPreview } from "./chain-preview.tsx";
 import "./from-drawing.css";
 import { addAsBay, startWith } from "./take.ts";
+import { useDrawing } from "./use-drawing.ts";
 import { WallTable } from "./wall-table.tsx";
 
 interface Props {
@@ -18,7 +19,13 @@ interface Props {
 
 /** The walls of a drawing: which layer, unit and chain, how they look, what is left out, and a button that makes a bay of them. */
 export function FromDrawing({ file, bytes }: Props) {
-	const read = useMemo(() => readDrawing(bytes), [bytes]);
+	const read = useDrawing(bytes);
+	if (read === null)
+		return (
+			<p className="quiet" role="status">
+				Reading {file}…
+			</p>
+		);
 	if (!read.ok)
 		return (
 			<Refused file={file} lines={[problemLine(read.problem)]}>

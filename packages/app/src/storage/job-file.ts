@@ -38,8 +38,8 @@ async function receiveDrawing(file: File): Promise<void> {
 	if (bytes !== null) screen.getState().show({ kind: "from-drawing", file: file.name, bytes: new Uint8Array(bytes) });
 }
 
-/** What a drawing's file is called. */
-const DRAWING_NAME = /\.(?:dxf|svg)$/i;
+/** What a drawing's file is called; of a DWG it is then said that it cannot be read, and what can. */
+const DRAWING_NAME = /\.(?:dxf|svg|dwg)$/i;
 
 /** Puts a job file on the desk, or shows the walls of a drawing; a bad job shows its problems and leaves the desk as it is. */
 export async function receiveFile(file: File): Promise<void> {

@@ -33,7 +33,10 @@ export const importWallsCommand: Command = {
 		],
 		["--scale N", "the drawing is 1 : N"],
 		["--join LENGTH", "ends up to this far apart are joined; 1 mm when left out"],
-		["--chain N", "which chain, the longest first; 1 when left out"],
+		[
+			"--chain N",
+			"which chain, the likeliest first: the longest, but of a wall drawn with both faces the one to the room; 1 when left out",
+		],
 		["--walls FIRST-LAST", "only these walls of it, numbered from the left as seen from the room"],
 		["--other-side", "the room lies on the other side"],
 		["--system ID", "the track system of the new bay; one that suits the walls when left out"],

@@ -1,6 +1,8 @@
 import type { Point } from "@baywright/geometry";
 import type { DrawingLayer } from "./drawing.ts";
+import { alongside } from "./faces.ts";
 import { joinStrokes } from "./join.ts";
+import { oriented } from "./orient.ts";
 import { centreOf, chordOf, lengthOf, type Piece, piecesOf, type Stroke } from "./stroke.ts";
 
 /** Walls that meet end to end, as drawn: mm of the room, y up. */
@@ -18,7 +20,7 @@ export interface Chain {
 }
 
 export interface LayerChains {
-	/** The likeliest first: the longest, but one that runs along a closed outline before that outline. */
+	/** The likeliest first: the longest, but one that runs along a closed outline before that outline, and the face of a wall that is to the room before its other. */
 	readonly chains: readonly Chain[];
 	/** Where lines branch, and how many meet there. */
 	readonly branches: readonly { readonly at: Point; readonly ends: number }[];
@@ -46,10 +48,13 @@ export function chainsOn({ strokes }: DrawingLayer, mm: number, reach: number): 
 		const length = walls.reduce((sum, wall) => sum + lengthOf(wall), 0);
 		return walls.length === 0
 			? []
-			: [{ walls, closed: closed && walls.length > 1, length, places, gap, dropped: pieces.length - long.length }];
+			: [{ walls, closed: closed && walls.length > 1, length, places, gap, dropped: seen(pieces) - seen(long) }];
 	});
-	return { chains: ranked(chains, reach), branches, twice, specks: strokes.length - long.length };
+	return { chains: faceFirst(ranked(chains, reach)), branches, twice, specks: strokes.length - long.length };
 }
+
+/** A corner written twice is no piece that anyone drew. */
+const seen = (pieces: readonly Piece[]): number => pieces.filter((piece) => lengthOf(piece) > ONE_WALL).length;
 
 const inMm = (stroke: Stroke, mm: number): Stroke => ({
 	...stroke,
@@ -101,6 +106,21 @@ function together(a: Piece | undefined, b: Piece): Piece | null {
 	const [c, d] = [centreOf(a), centreOf(b)];
 	return Math.hypot(c.x - d.x, c.y - d.y) <= ONE_WALL ? whole : null;
 }
+
+/** Where the longest is the outer face of a wall, the inner comes first: the bay is there. */
+function faceFirst(chains: readonly Chain[]): readonly Chain[] {
+	const [longest, ...others] = chains;
+	if (longest === undefined) return chains;
+	const { walls, sideGuessed, outline } = oriented(longest, false);
+	if (sideGuessed || outline !== null) return chains;
+	const inner = others
+		.slice(0, MOST_COMPARED)
+		.find((other) => alongside({ walls, closed: longest.closed }, other)?.nearer === true);
+	return inner === undefined ? chains : [inner, ...chains.filter((chain) => chain !== inner)];
+}
+
+/** Chains that are looked through for the other face of a wall, the longest first. */
+export const MOST_COMPARED = 20;
 
 function ranked(chains: readonly Chain[], reach: number): Chain[] {
 	// Open chains by one of their walls, so that a closed one asks only those that may run along it.

@@ -20,6 +20,8 @@ export interface TagGroup {
 
 export interface DxfSections {
 	readonly header: ReadonlyMap<string, string>;
+	/** Of the table of layers. */
+	readonly layers: readonly TagGroup[];
 	/** Null where there is no such section. */
 	readonly entities: readonly TagGroup[] | null;
 }
@@ -28,10 +30,11 @@ export type ReadSections =
 	| { readonly ok: true; readonly sections: DxfSections }
 	| { readonly ok: false; readonly line: number; readonly found: string };
 
-/** The header's variables (their first value) and what is drawn. Refuses a line that should be a group code and is none. */
+/** The header's variables (their first value), the layers and what is drawn. Refuses a line that should be a group code and is none. */
 export function readSections(text: string): ReadSections {
 	const lines = text.split(/\r\n|\r|\n/);
 	const header = new Map<string, string>();
+	const layers: TagGroup[] = [];
 	let entities: TagGroup[] | null = null;
 	let section = "";
 	let variable = "";
@@ -49,6 +52,7 @@ export function readSections(text: string): ReadSections {
 			group = { type: tag.value, tags: [], line: i + 2 };
 			if (tag.value === "ENDSEC") section = "";
 			else if (section === "ENTITIES") entities?.push(group);
+			else if (section === "TABLES" && tag.value === "LAYER") layers.push(group);
 		} else if (group?.type === "SECTION" && tag.code === 2 && section === "") {
 			section = tag.value;
 			if (section === "ENTITIES") entities ??= [];
@@ -57,7 +61,7 @@ export function readSections(text: string): ReadSections {
 			else if (!header.has(variable)) header.set(variable, tag.value);
 		} else group?.tags.push(tag);
 	}
-	return { ok: true, sections: { header, entities } };
+	return { ok: true, sections: { header, layers, entities } };
 }
 
 /** The first value of a group as text; undefined where it has none. */

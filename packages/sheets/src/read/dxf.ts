@@ -13,26 +13,42 @@ export function readDxf(text: string): ReadDrawing {
 	const read = readSections(text);
 	const allowed = "a DXF as text: pairs of lines, a group code and a value";
 	if (!read.ok) return unread(`line ${read.line}`, beginning(read.found), allowed);
-	const { header, entities } = read.sections;
+	const { header, layers, entities } = read.sections;
 	if (entities === null) return unread("", "no section of entities", "a DXF with lines drawn in it");
 	const sorter = new LayerSorter();
+	const unseen = new Set(layers.filter(isUnseen).map((layer) => textAt(layer, 2)));
 	for (let i = 0; i < entities.length; i++) {
 		const entity = entities[i] as TagGroup;
 		const parts: TagGroup[] = [];
 		// A POLYLINE's corners, or a block reference's texts, follow as entities of their own.
 		while (/^(VERTEX|ATTRIB)$/.test(entities[i + 1]?.type ?? "")) parts.push(entities[++i] as TagGroup);
-		if (entity.type !== "SEQEND") takeIn(entity, parts, sorter);
+		if (entity.type !== "SEQEND") takeIn(entity, parts, unseen, sorter);
 	}
 	return { ok: true, drawing: { kind: "dxf", unit: unitOf(header.get("$INSUNITS")), layers: sorter.layers } };
 }
 
-function takeIn(entity: TagGroup, parts: readonly TagGroup[], sorter: LayerSorter): void {
-	const layer = textAt(entity, 8) ?? "0";
+/** Off where its colour is negative, frozen by bit 1 of its flags. Source: DXF reference, "LAYER", groups 62 and 70. */
+const isUnseen = (layer: TagGroup): boolean => numberAt(layer, 62) < 0 || (numberAt(layer, 70) & 1) === 1;
+
+function takeIn(
+	entity: TagGroup,
+	parts: readonly TagGroup[],
+	unseen: ReadonlySet<string | undefined>,
+	sorter: LayerSorter,
+): void {
+	const name = textAt(entity, 8) ?? "0";
+	const layer = withLetters(name);
 	const place = `${entity.type} at line ${entity.line}`;
-	const read = usable(entity, parts);
+	const read = unseen.has(name)
+		? "something on a layer that is off or frozen: switch it on in your drawing program first"
+		: usable(entity, parts);
 	if (typeof read === "string") sorter.leaveOut(layer, read, place);
 	else sorter.add(layer, { ...read, place });
 }
+
+/** Letters that a code page has none of stand as \\U+ and four hexadecimal digits, in files before 2007. From memory. */
+const withLetters = (text: string): string =>
+	text.replace(/\\U\+([0-9a-f]{4})/gi, (_, digits: string) => String.fromCharCode(Number.parseInt(digits, 16)));
 
 /** The points of a line that will do, or why it will not. */
 function usable(entity: TagGroup, parts: readonly TagGroup[]): Points | string {
@@ -82,12 +98,23 @@ const isClosed = (entity: TagGroup): boolean => (numberAt(entity, 70) & 1) === 1
 
 /** A LINE's ends are in the world's axes, whatever its extrusion. */
 function linePoints(entity: TagGroup): Points | string {
-	if (numberAt(entity, 30) !== numberAt(entity, 31)) return `a line that rises in space: ${FLAT}`;
 	const end = (code: number) => ({ x: numberAt(entity, code, NaN), y: numberAt(entity, code + 10, NaN), bulge: 0 });
-	return { points: [end(10), end(11)], closed: false };
+	const points = [end(10), end(11)];
+	if (rises(points, [numberAt(entity, 30), numberAt(entity, 31)])) return `a line that rises in space: ${FLAT}`;
+	return { points, closed: false };
 }
 
 const FLAT = "allowed are lines that lie flat";
+
+/** Whether heights differ by more than measuring them does, against the size of the line. */
+function rises(points: readonly StrokePoint[], heights: readonly number[]): boolean {
+	const span = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+	const size = Math.hypot(span(points.map(({ x }) => x)), span(points.map(({ y }) => y)));
+	return span(heights) > size * LEVEL;
+}
+
+/** Measured lines are seldom quite level; so little a slope leaves a length in plan right to 1 in 5000. By Pythagoras: √(1 + 0.02²) − 1. */
+const LEVEL = 0.02;
 
 /** Always counter-clockwise from its start angle to its end angle, degrees. */
 function arcPoints(entity: TagGroup): Points {
@@ -128,13 +155,13 @@ function polyline(entity: TagGroup, parts: readonly TagGroup[]): Points | string
 	if ((flags & MESHES) !== 0) return `a mesh: ${ALLOWED}`;
 	if ((flags & SPLINE_FITTED) !== 0) return `a polyline fitted as a spline: ${ALLOWED}`;
 	const drawn = parts.filter((part) => (numberAt(part, 70) & CONTROL_POINT) === 0);
-	if (drawn.some((part) => numberAt(part, 30) !== numberAt(drawn[0] as TagGroup, 30)))
-		return `a polyline that rises in space: ${FLAT}`;
 	const points = drawn.map((part) => ({
 		x: numberAt(part, 10, NaN),
 		y: numberAt(part, 20, NaN),
 		bulge: numberAt(part, 42),
 	}));
+	const heights = drawn.map((part) => numberAt(part, 30));
+	if (rises(points, heights)) return `a polyline that rises in space: ${FLAT}`;
 	return flat(entity, { points, closed: isClosed(entity) });
 }
 
@@ -159,6 +186,7 @@ const UNITS: Readonly<Record<string, readonly [mm: number, name: string]>> = {
 	4: [1, "millimetres"],
 	5: [10, "centimetres"],
 	6: [1000, "metres"],
+	10: [914.4, "yards"],
 	14: [100, "decimetres"],
 };
 

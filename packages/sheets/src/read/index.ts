@@ -1,5 +1,5 @@
 export { bayOf } from "./bay-of.ts";
-export type { Drawing } from "./drawing.ts";
+export type { Drawing, ReadDrawing } from "./drawing.ts";
 export { readDrawing } from "./read-drawing.ts";
 export { headingsOf, type Piece, roomAngle } from "./stroke.ts";
 export type { UnitName } from "./unit.ts";

@@ -1,5 +1,7 @@
-import type { Chain, LayerChains } from "./chains.ts";
+import { type Chain, type LayerChains, MOST_COMPARED } from "./chains.ts";
 import type { DrawingLayer } from "./drawing.ts";
+import { alongside } from "./faces.ts";
+import type { Piece } from "./stroke.ts";
 import type { ChosenUnit } from "./unit.ts";
 import { lengthText } from "./wall-problems.ts";
 
@@ -9,7 +11,11 @@ interface Told {
 	readonly found: LayerChains;
 	readonly chain: Chain;
 	readonly reach: number;
+	/** Of the chain, with the room on their right. */
+	readonly walls: readonly Piece[];
 	readonly sideGuessed: boolean;
+	/** Of the wall whose both faces the chain goes round, mm; null where it does not. */
+	readonly thick: number | null;
 }
 
 /** Gaps up to this wide are told, mm: they may have been meant to meet. */
@@ -18,11 +24,17 @@ const WIDEST_TOLD = 100;
 const MOST = 5;
 
 /** What whoever takes this chain should know. */
-export function notesOn({ layer, unit, found, chain, reach, sideGuessed }: Told): string[] {
+export function notesOn({ layer, unit, found, chain, reach, walls, sideGuessed, thick }: Told): string[] {
 	const { branches, twice, specks } = found;
 	return [
 		...(unit.guessed ? [`${capital(unit.why)}. Check a wall that you know.`] : []),
 		...(sideGuessed ? ["Nothing in the drawing says on which side the room lies: it is a guess."] : []),
+		...(thick === null
+			? []
+			: [
+					`Its sides lie ${lengthText(thick)} apart: it is taken for the outline of a wall, and the face to the room for the bay.`,
+				]),
+		...otherFaces(chain, walls, found.chains, sideGuessed),
 		...(chain.gap > SEEN ? [`Gaps up to ${lengthText(chain.gap)} wide were closed.`] : []),
 		...(chain.dropped > 0
 			? [`${count(chain.dropped, "piece", "pieces")} of it, no longer than ${lengthText(reach)}, left out.`]
@@ -48,6 +60,19 @@ export function notesOn({ layer, unit, found, chain, reach, sideGuessed }: Told)
 
 /** Narrower ones are only rounding, mm. */
 const SEEN = 0.01;
+
+/** Chains that are the other face of the same walls. */
+function otherFaces(chain: Chain, walls: readonly Piece[], chains: readonly Chain[], sideGuessed: boolean): string[] {
+	const lines = chains.slice(0, MOST_COMPARED).flatMap((other, i) => {
+		const face = other === chain ? null : alongside({ walls, closed: chain.closed }, other);
+		if (face === null) return [];
+		const where = sideGuessed ? "away" : face.nearer ? "nearer to the room" : "further from the room";
+		return [
+			`Chain ${i + 1} runs along it ${lengthText(face.thick)} ${where}, as the other face of a wall does: the bay needs the face to the room.`,
+		];
+	});
+	return few(lines, "chains that run along it");
+}
 
 /** Ends of other chains that an end of this one nearly meets. */
 function gapsFrom(chain: Chain, chains: readonly Chain[], reach: number): string[] {
@@ -75,7 +100,7 @@ function gapsFrom(chain: Chain, chains: readonly Chain[], reach: number): string
 			.map(({ wide, i }) =>
 				i < 0
 					? `Its own ends are only ${lengthText(wide)} apart.`
-					: `A gap of ${lengthText(wide)} parts it from chain ${i + 1}: close gaps of that width to join them.`,
+					: `A gap of ${lengthText(wide)} parts it from chain ${i + 1}: join ends up to ${Math.ceil(wide)} mm to close it.`,
 			),
 		"gaps to other chains",
 	);

@@ -1,12 +1,15 @@
 import type { Point } from "@baywright/geometry";
 import type { Chain } from "./chains.ts";
-import { chordOf, headingsOf, lengthOf, type Piece, turnedRound } from "./stroke.ts";
+import { wallOutline } from "./faces.ts";
+import { chordOf, lengthOf, type Piece, turnedRound, turnOf } from "./stroke.ts";
 
 export interface Oriented {
 	/** From left to right as seen from the room, which lies on their right. Of a closed outline the longest, the side most likely open, is the last. */
 	readonly walls: readonly Piece[];
 	/** Neither turns nor area tell on which side the room lies. */
 	readonly sideGuessed: boolean;
+	/** Where the outline is that of a wall, with both its faces: its thickness, and how many walls the face to the room has, which come first. */
+	readonly outline: { readonly thick: number; readonly face: number } | null;
 }
 
 /** Less turn than this says nothing about the side that the room lies on (10°). */
@@ -17,8 +20,27 @@ const SOME_AREA = 0.01;
 /** A chain in the order of a job file. `otherSide` puts the room where it was not thought to be. */
 export function oriented({ walls, closed }: Chain, otherSide: boolean): Oriented {
 	const { keep, sideGuessed } = sideOf(walls, closed);
+	if (closed) {
+		const face = faceToRoom(keep ? walls : reversed(walls), otherSide);
+		if (face !== null) return face;
+	}
 	const way = keep === otherSide ? reversed(walls) : walls;
-	return { walls: closed ? longestLast(way) : way, sideGuessed };
+	return { walls: closed ? longestLast(way) : way, sideGuessed, outline: null };
+}
+
+/** Round the outline of a wall the room lies outside it, before the face that turns round the room. */
+function faceToRoom(clockwise: readonly Piece[], otherSide: boolean): Oriented | null {
+	const outline = wallOutline(clockwise);
+	if (outline === null) return null;
+	const [one, two] = outline.faces.map(turnOf) as [number, number];
+	// A narrow rectangle may as well be a recess.
+	if (Math.abs(one - two) < SOME_TURN) return null;
+	const which = one <= two !== otherSide ? 0 : 1;
+	return {
+		walls: outline.startingWith(which),
+		sideGuessed: false,
+		outline: { thick: outline.thick, face: outline.faces[which].length },
+	};
 }
 
 const reversed = (walls: readonly Piece[]): Piece[] => walls.toReversed().map(turnedRound);
@@ -36,19 +58,6 @@ function sideOf(walls: readonly Piece[], closed: boolean): { readonly keep: bool
 	if (Math.abs(area) > SOME_AREA * across * across) return { keep: area < 0, sideGuessed: false };
 	const right = last.to.x - first.from.x;
 	return { keep: Math.abs(right) > across / 1e6 ? right > 0 : last.to.y > first.from.y, sideGuessed: true };
-}
-
-/** Counter-clockwise positive, radians, at corners and along arcs. */
-function turnOf(walls: readonly Piece[]): number {
-	let turn = 0;
-	walls.forEach((wall, i) => {
-		turn += 4 * Math.atan(wall.bulge);
-		const next = walls[i + 1];
-		if (next === undefined) return;
-		const corner = headingsOf(next).start - headingsOf(wall).end;
-		turn += Math.atan2(Math.sin(corner), Math.cos(corner));
-	});
-	return turn;
 }
 
 /** Between the walls and the line from end to end, counter-clockwise positive. Source: r²(θ − sin θ)/2 for the segment of an arc. */

@@ -49,6 +49,19 @@ export function headingsOf({ from, to, bulge }: Piece): { readonly start: number
 	return { start: chord - half, end: chord + half };
 }
 
+/** How far pieces turn from end to end, at corners and along arcs, radians, counter-clockwise positive. */
+export function turnOf(walls: readonly Piece[]): number {
+	let turn = 0;
+	walls.forEach((wall, i) => {
+		turn += 4 * Math.atan(wall.bulge);
+		const next = walls[i + 1];
+		if (next === undefined) return;
+		const corner = headingsOf(next).start - headingsOf(wall).end;
+		turn += Math.atan2(Math.sin(corner), Math.cos(corner));
+	});
+	return turn;
+}
+
 /** The centre of an arc; the bulge must not be 0. Source: from mid-chord it is c (1 − b²) / 4b along the normal on the left. */
 export function centreOf({ from, to, bulge }: Piece): Point {
 	const off = (1 - bulge * bulge) / (4 * bulge);

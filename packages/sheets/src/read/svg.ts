@@ -22,19 +22,23 @@ export function readSvg(text: string): ReadDrawing {
 			"an SVG, whose outermost element is <svg>",
 		);
 	const sorter = new LayerSorter();
-	const walk: Walk = { sorter, placeOf: placesIn(text) };
-	for (const child of childrenOf(root)) visit(child, { layer: "", transform: "", depth: 0 }, walk);
+	const walk: Walk = { sorter, placeOf: placesIn(text), hiding: hidingClasses(root) };
+	for (const child of childrenOf(root)) visit(child, { layer: "", labelled: false, transform: "", depth: 0 }, walk);
 	return { ok: true, drawing: { kind: "svg", unit: unitOf(root), layers: sorter.layers } };
 }
 
 interface Walk {
 	readonly sorter: LayerSorter;
 	readonly placeOf: (element: XmlElement) => string;
+	/** Classes whose elements are not shown. */
+	readonly hiding: ReadonlySet<string>;
 }
 
 interface Within {
 	/** Groups that only carry a transform or a look keep the layer above them. */
 	readonly layer: string;
+	/** The layer is one by its label: groups in it have ids of their own without being layers. */
+	readonly labelled: boolean;
 	/** Of all groups round it, outermost first. */
 	readonly transform: string;
 	readonly depth: number;
@@ -67,8 +71,11 @@ function visit(element: XmlElement, within: Within, walk: Walk): void {
 	if (UNSEEN.has(name)) return;
 	const place = walk.placeOf(element);
 	const isGroup = GROUPS.has(name);
-	const layer = (isGroup ? layerName(element) : undefined) ?? within.layer;
-	const why = whyLeftOut(element, within.depth);
+	const label = isGroup ? labelOf(element) : undefined;
+	const id = isGroup && !within.labelled ? nameOf(element.attributes.id) : undefined;
+	const layer = label ?? id ?? within.layer;
+	const labelled = within.labelled || label !== undefined;
+	const why = whyLeftOut(element, within.depth, walk.hiding);
 	if (why !== null) {
 		walk.sorter.leaveOut(layer, why, place);
 		return;
@@ -76,7 +83,8 @@ function visit(element: XmlElement, within: Within, walk: Walk): void {
 	const { attributes } = element;
 	const transform = `${within.transform} ${attributes.transform ?? ""}`.trim();
 	if (isGroup) {
-		for (const child of childrenOf(element)) visit(child, { layer, transform, depth: within.depth + 1 }, walk);
+		for (const child of childrenOf(element))
+			visit(child, { layer, labelled, transform, depth: within.depth + 1 }, walk);
 		return;
 	}
 	const { strokes, leftOut } = strokesOf(dataOf(name, attributes) ?? "", transform, place);
@@ -87,13 +95,16 @@ function visit(element: XmlElement, within: Within, walk: Walk): void {
 
 const GROUPS = new Set(["g", "a", "switch"]);
 
-function whyLeftOut(element: XmlElement, depth: number): string | null {
+function whyLeftOut(element: XmlElement, depth: number, hiding: ReadonlySet<string>): string | null {
 	const { attributes } = element;
 	const name = plainName(element);
-	if (isHidden(attributes)) return "something hidden: allowed is what is seen";
+	const classes = (attributes.class ?? "").split(/\s+/);
+	if (isHidden(attributes) || classes.some((each) => hiding.has(each)))
+		return "something hidden: allowed is what is seen";
 	if (depth > DEEPEST) return `groups nested over ${DEEPEST} deep: ungroup them first`;
-	if (/(?:^|\s)hatch(?:\s|$)/.test(attributes.class ?? "")) return "hatching: it is no wall";
+	if (classes.includes("hatch")) return "hatching: it is no wall";
 	if (GROUPS.has(name) || dataOf(name, attributes) !== null) return null;
+	if (name === "rect") return "a rect with round corners: allowed are sharp ones";
 	return WORDS[name] ?? `<${name}>: ${ALLOWED}`;
 }
 
@@ -135,12 +146,28 @@ const isHidden = ({ display, visibility, style = "" }: Attributes): boolean =>
 	visibility === "hidden" ||
 	/(?:^|;)\s*(?:display\s*:\s*none|visibility\s*:\s*hidden)/.test(style);
 
-/** What people call a group: its label in the drawing program, else its id. */
-function layerName({ attributes }: XmlElement): string | undefined {
-	const label = Object.entries(attributes).find(([key]) => key.endsWith(":label"))?.[1];
-	const name = label ?? attributes["aria-label"] ?? attributes.id;
-	return name?.trim() === "" ? undefined : name?.trim();
+/** Classes that a style sheet in the file hides; only by a rule for the class alone, as programs write them for a layer that is off. */
+function hidingClasses(root: XmlElement): Set<string> {
+	const outer = childrenOf(root);
+	const inner = outer.filter((element) => plainName(element) === "defs").flatMap(childrenOf);
+	const sheets = [...outer, ...inner].filter((element) => plainName(element) === "style");
+	const rules = sheets.flatMap(({ text }) => [...text.matchAll(/([^{}]+)\{([^{}]*)\}/g)]);
+	return new Set(
+		rules
+			.filter(([, , body = ""]) => isHidden({ style: body }))
+			.flatMap(([, selectors = ""]) =>
+				selectors.split(",").flatMap((each) => /^\s*\.([\w-]+)\s*$/.exec(each)?.[1] ?? []),
+			),
+	);
 }
+
+/** What people call a group in their drawing program. */
+function labelOf({ attributes }: XmlElement): string | undefined {
+	const label = Object.entries(attributes).find(([key]) => key.endsWith(":label"))?.[1];
+	return nameOf(label ?? attributes["aria-label"]);
+}
+
+const nameOf = (text = ""): string | undefined => (text.trim() === "" ? undefined : text.trim());
 
 const plainName = ({ name }: XmlElement): string => name.replace(/^.*:/, "");
 

@@ -1,3 +1,4 @@
+import type { Point } from "@baywright/geometry";
 import { chainsOn } from "./chains.ts";
 import type { Drawing, DrawingLayer } from "./drawing.ts";
 
@@ -67,18 +68,22 @@ export function unitFor(
 
 const isLikely = (mm: number): boolean => mm >= LIKELY.least && mm <= LIKELY.most;
 
-/** The longest chain, in units; ends are joined by the size of the drawing, because the unit is not known yet. */
+/** The longest chain, in units; ends are joined by the size of the largest line, because the unit is not known yet. */
 function longest(layer: DrawingLayer): number {
-	const points = layer.strokes.flatMap((stroke) => stroke.points);
+	// Not the whole drawing: one that lies far from the origin may have something left lying there.
+	const size = layer.strokes.reduce((most, { points }) => Math.max(most, sizeOf(points)), 0);
+	if (!(size > 0)) return 0;
+	return chainsOn(layer, 1, size * JOINED).chains[0]?.length ?? 0;
+}
+
+/** Ends this near are joined, by share of that size. */
+const JOINED = 2e-4;
+
+function sizeOf(points: readonly Point[]): number {
 	let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
 	for (const { x, y } of points) {
 		[left, right] = [Math.min(left, x), Math.max(right, x)];
 		[low, high] = [Math.min(low, y), Math.max(high, y)];
 	}
-	const size = Math.hypot(right - left, high - low);
-	if (!(size > 0)) return 0;
-	return chainsOn(layer, 1, size * JOINED).chains[0]?.length ?? 0;
+	return Math.hypot(right - left, high - low);
 }
-
-/** Ends this near are joined, by share of the drawing's size. */
-const JOINED = 2e-4;

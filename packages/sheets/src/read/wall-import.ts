@@ -96,8 +96,9 @@ function taken(
 	chain: Chain,
 	wish: ImportWish,
 ): WallImport {
-	const { walls, sideGuessed } = oriented(chain, wish.otherSide ?? false);
-	const usual: readonly [number, number] = [0, chain.closed && walls.length > 1 ? walls.length - 2 : walls.length - 1];
+	const { walls, sideGuessed, outline } = oriented(chain, wish.otherSide ?? false);
+	const most = chain.closed && walls.length > 1 ? walls.length - 1 : walls.length;
+	const usual: readonly [number, number] = [0, (outline?.face ?? most) - 1];
 	const [first, last] = wish.walls ?? usual;
 	const stretch = stretchOf(walls, chain.closed, first, last);
 	const to = laid(stretch ?? walls);
@@ -119,7 +120,7 @@ function taken(
 		corners: cornersOf(taking),
 		rises: taking.map(riseOf),
 		problems: stretchProblems({ walls, closed: chain.closed, first, last, taking, unit }),
-		notes: notesOn({ layer, unit, found, chain, reach, sideGuessed: sideGuessed && taking.length === walls.length }),
+		notes: notesOn({ layer, unit, found, chain, reach, walls, sideGuessed, thick: outline?.thick ?? null }),
 	};
 }
 

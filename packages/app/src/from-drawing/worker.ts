@@ -1,0 +1,3 @@
+import { readDrawing } from "@baywright/sheets/read";
+
+self.onmessage = ({ data }: MessageEvent<Uint8Array>) => self.postMessage(readDrawing(data));
