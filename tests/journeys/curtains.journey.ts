@@ -20,6 +20,22 @@ async function madeUp(page: Page): Promise<void> {
 	await drop.press("Enter");
 }
 
+test("until the curtains are made up that comes first, in sight on a tablet; then what one looks at stands before it", async ({
+	page,
+}) => {
+	await page.setViewportSize({ width: 1024, height: 768 });
+	await openExample(page, "Ferry House");
+	await toStage(page, "Curtains");
+	const stage = page.getByRole("tabpanel", { name: "Curtains", exact: true });
+	const titles = stage.locator(".section-title");
+	await expect(titles).toHaveText(["Curtains", "Draw", "Glass and obstacles"]);
+	const begin = page.getByRole("button", { name: "Make up the curtains" });
+	await expect(begin).toBeInViewport({ ratio: 1 });
+	await begin.click();
+	await expect(page.getByRole("combobox", { name: "Cloth" })).toBeFocused();
+	await expect(titles).toHaveText(["Draw", "Glass and obstacles", "Curtains", "Loads"]);
+});
+
 const figure = (page: Page, name: string) =>
 	page
 		.getByRole("row", { name: new RegExp(`^${name} `) })

@@ -1,5 +1,5 @@
 import type { Page } from "@playwright/test";
-import { expect, openExample, openOnPhone, test } from "./app.ts";
+import { exampleFile, expect, openExample, openOnPhone, test, withoutPickers } from "./app.ts";
 import { cutLength, whole } from "./by-hand.ts";
 import { isFaultless } from "./faultless.ts";
 
@@ -34,6 +34,16 @@ const KEYS: Readonly<Record<string, string>> = {
 async function key(page: Page, text: string): Promise<void> {
 	for (const each of text) await press(page, KEYS[each] ?? each);
 	await press(page, "Take");
+}
+
+/** Opens a job of one's own on a phone. */
+async function openFile(page: Page, job: object): Promise<void> {
+	await withoutPickers(page);
+	await page.goto("./");
+	const chooser = page.waitForEvent("filechooser");
+	await page.getByRole("button", { name: /^Open/ }).first().tap();
+	const buffer = Buffer.from(JSON.stringify(job));
+	await (await chooser).setFiles({ name: "own.json", mimeType: "application/json", buffer });
 }
 
 /** The same by a keyboard, which is quicker. */
@@ -85,6 +95,34 @@ test.describe("on a phone", () => {
 		const byHand = cutLength({ runs: [900, 1200, 900], angles: [90, 90] }, track);
 		await expect(page.locator(".piece-cut")).toContainText(whole(byHand));
 	});
+
+	test("of two bays the one that is taped is there again after a reload", async ({ page }) => {
+		const job = exampleFile("quay-cottage");
+		const [bay] = job.bays;
+		await openFile(page, { ...job, bays: [bay, { ...bay, id: "back", name: "Back bay" }] });
+		await page.getByRole("tab", { name: "Tape", exact: true }).tap();
+		await page.getByRole("combobox", { name: "Bay" }).selectOption({ label: "Back bay (2 of 2)" });
+		await key(page, "900");
+		await expect(title(page)).toHaveText("Run of the front wall");
+		await expect(page.getByText("Saved", { exact: true })).toBeVisible();
+		await page.reload();
+		await expect(page.getByRole("combobox", { name: "Bay" })).toHaveValue("1");
+		await expect(title(page)).toHaveText("Run of the front wall");
+		await page.getByRole("combobox", { name: "Bay" }).selectOption({ index: 0 });
+		await expect(title(page)).toHaveText("Run of the left wall");
+	});
+
+	for (const length of ["cm", "in"])
+		test(`lying down, every key is in sight, in ${length}`, async ({ page }) => {
+			await page.setViewportSize({ width: 844, height: 390 });
+			await openFile(page, { ...exampleFile("quay-cottage"), display: { length } });
+			await page.getByRole("tab", { name: "Tape", exact: true }).tap();
+			for (const part of [/^Walls/, /^Heights/]) {
+				await page.getByRole("navigation", { name: "Parts of the survey" }).getByRole("button", { name: part }).tap();
+				for (const each of await page.getByRole("group", { name: "Keys" }).getByRole("button").all())
+					await expect(each).toBeInViewport({ ratio: 1 });
+			}
+		});
 
 	// A run read at 2 mm (one standard deviation, common practice) is good to 1.96 · 2 = 3.9 mm at 95 %; two of them to 1.96 · 2/√2 = 2.8,
 	// and 2000 and 2004 settle at 2002, each 2 mm off.
@@ -198,7 +236,9 @@ test.describe("on a phone", () => {
 		await press(page, "Close");
 		await key(page, "35 1/2");
 		await press(page, "Back");
-		await expect(field(page)).toHaveValue('35 1/2"');
+		// The inch mark stands after the field, once.
+		await expect(field(page)).toHaveValue("35 1/2");
+		await expect(page.locator(".taking-unit")).toHaveText('"');
 	});
 
 	test("a bay with no walls yet: its shape is chosen, and every run of it is asked", async ({ page }) => {

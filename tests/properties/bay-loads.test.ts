@@ -210,7 +210,7 @@ test("an independent stiffness method says the same of planned bays: drawn, draw
 	expect(compared).toBeGreaterThan(20);
 });
 
-test("what is told is what the loads say: each wall with a bracket over the limit once, by its worst", () => {
+test("what is told is what the loads say: that brackets are over the limit once, by the worst, with how many more are", () => {
 	let over = 0;
 	check(
 		hungBays,
@@ -219,12 +219,14 @@ test("what is told is what the loads say: each wall with a bracket over the limi
 			const limit = system.bracket.maxLoad as number;
 			const told = findings.filter(({ code }) => code === "bracket-overloaded");
 			const heavy = loads.filter(({ greatest }) => greatest > limit);
-			const walls = [...new Set(heavy.map(({ bracket }) => brackets[bracket]?.wall as number))];
-			expect(told.map(({ where }) => where.wall).toSorted()).toEqual(walls.toSorted());
+			expect(told).toHaveLength(heavy.length === 0 ? 0 : 1);
 			for (const { where, figures } of told) {
-				const here = heavy.filter(({ bracket }) => brackets[bracket]?.wall === where.wall);
-				expect(figures.others).toBe(here.length - 1);
-				expect(figures.load).toBeCloseTo(Math.max(...here.map(({ greatest }) => greatest)), 5);
+				const most = Math.max(...heavy.map(({ greatest }) => greatest));
+				expect(figures.others).toBe(heavy.length - 1);
+				expect(figures.load).toBeCloseTo(most, 5);
+				const there = heavy.find(({ bracket }) => bracket === where.bracket);
+				expect(there?.greatest).toBeCloseTo(most, 5);
+				expect(where.wall).toBe(brackets[where.bracket as number]?.wall);
 				over++;
 			}
 		},
@@ -261,7 +263,7 @@ const heavilyHung = fc
 		curtains: [{ cloth, drop, fullness: 2 }],
 	}));
 
-test("brackets are pinned only where that cures: by the stiffness method no bracket of the wall is over its limit after it, drawn or drawn back", () => {
+test("brackets are pinned only where that cures: by the stiffness method no bracket is over its limit after it, drawn or drawn back", () => {
 	let cured = 0;
 	check(
 		heavilyHung,
@@ -280,16 +282,13 @@ test("brackets are pinned only where that cures: by the stiffness method no brac
 					remedy.change.length,
 				);
 				expect(now.brackets.length).toBeGreaterThanOrEqual(plan.brackets.length);
-				expect(now.findings.some(({ code, where }) => code === finding.code && where.wall === finding.where.wall)).toBe(
-					false,
-				);
+				expect(now.findings.some(({ code }) => code === finding.code)).toBe(false);
 				const strip = stripOf(now) as Strip;
 				if (!standApart(strip, now.system.bracket.width)) return;
 				for (const share of [0, 1]) {
 					const spreads = strip.curtains.map((curtain) => leftAt(curtain, share));
-					stiffnessReactions(strip.length, strip.stations, withOwn(strip, spreads)).forEach((reaction, i) => {
-						if (now.brackets[i]?.wall === finding.where.wall) expect(reaction).toBeLessThan(limit + 1e-5 * strip.mass);
-					});
+					for (const reaction of stiffnessReactions(strip.length, strip.stations, withOwn(strip, spreads)))
+						expect(reaction).toBeLessThan(limit + 1e-5 * strip.mass);
 				}
 				cured++;
 			});

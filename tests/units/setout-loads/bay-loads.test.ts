@@ -1,4 +1,5 @@
 import {
+	applyChange,
 	type BayPlan,
 	type FindingCode,
 	findingSamples,
@@ -218,4 +219,40 @@ test("a bracket hardly over its limit is offered one more beside it, though that
 	const over = planOf({ ...long, maxLoad: most * 0.999 }).findings.find(({ code }) => code === "bracket-overloaded");
 	expect(Number(over?.figures.load) / Number(over?.figures.limit)).toBeLessThan(1.002);
 	expect(over?.remedies.map(({ action }) => action)).toEqual(["pin-brackets"]);
+});
+
+test("brackets over the limit on both side walls are told once, and what is pinned cures them all", () => {
+	// A square bay is as heavy on its left as on its right: a pair drawn back loads the second bracket from either end alike.
+	const read = parseJob({
+		format: "baywright-job",
+		version: 1,
+		bays: [
+			{
+				id: "b",
+				corners: [
+					[0, 0],
+					[0, 900],
+					[1800, 900],
+					[1800, 0],
+				],
+				track: { system: "flexible", draw: "pair" },
+				curtains: [{ cloth: "heavy-interlined", fullness: 2.2, drop: 2000 }],
+			},
+		],
+	});
+	if (!read.ok) throw new Error(JSON.stringify(read.problems));
+	const plan = planJob(read.job)[0] as BayPlan;
+	const over = plan.loads.filter(({ share }) => (share as number) > 1);
+	expect(over.map(({ bracket }) => plan.brackets[bracket]?.wall)).toEqual([0, 2]);
+	expect(over[0]?.greatest).toBeCloseTo(over[1]?.greatest as number, 6);
+
+	const told = plan.findings.filter(({ code }) => code === "bracket-overloaded");
+	expect(told).toHaveLength(1);
+	expect(told[0]?.where).toMatchObject({ wall: 0, bracket: over[0]?.bracket });
+	expect(told[0]?.figures).toMatchObject({ limit: 3, others: 1 });
+	const [remedy] = told[0]?.remedies ?? [];
+	expect(remedy?.action).toBe("pin-brackets");
+	const after = applyChange(read.job, remedy?.change ?? []);
+	if (!after.ok) throw new Error(JSON.stringify(after.problems));
+	for (const { greatest } of planJob(after.job)[0]?.loads ?? []) expect(greatest).toBeLessThanOrEqual(3);
 });

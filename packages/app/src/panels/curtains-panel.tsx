@@ -14,10 +14,15 @@ import { Section } from "./section.tsx";
 export function CurtainsPanel() {
 	const count = useBay((bay) => bay.curtains.length);
 	const list = useRef<HTMLOListElement>(null);
+	const beginning = useRef<HTMLButtonElement>(null);
+	const counted = useRef(count);
 	const isBegun = useRef(false);
-	// The button that was pressed is gone; what is to be set first comes next.
+	// What had the focus may be gone, be it pressed or undone; what is to be set first comes next.
 	useEffect(() => {
-		if (isBegun.current && count > 0) list.current?.querySelector("select")?.focus();
+		const isChanged = counted.current !== count;
+		const isLost = isChanged && document.activeElement === document.body;
+		if (isBegun.current || isLost) (list.current?.querySelector("select") ?? beginning.current)?.focus();
+		counted.current = count;
 		isBegun.current = false;
 	}, [count]);
 	const begin = (what: string, change: (bay: Bay) => Bay) => {
@@ -33,6 +38,7 @@ export function CurtainsPanel() {
 						widths of cloth, drops, stacks and weight.
 					</p>
 					<Button
+						ref={beginning}
 						className="button"
 						onPress={() => begin("make up the curtains", (bay) => ({ ...bay, curtains: [PLAIN_CURTAIN] }))}
 					>
@@ -53,12 +59,12 @@ export function CurtainsPanel() {
 							</li>
 						))}
 					</ol>
-					<Button className="button" onPress={() => editBay("add a curtain", withCurtain)}>
+					<Button key="add" className="button" onPress={() => editBay("add a curtain", withCurtain)}>
 						Add a curtain
 					</Button>
+					<MakeUpFields />
 				</>
 			)}
-			<MakeUpFields />
 		</Section>
 	);
 }

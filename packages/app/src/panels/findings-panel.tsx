@@ -1,5 +1,6 @@
 import { isSelected } from "@baywright/editor";
-import { describe, type Finding, type Severity } from "@baywright/setout";
+import { describe, type Finding, type Remedy, type Severity } from "@baywright/setout";
+import { useEffect, useRef } from "react";
 import { Button } from "react-aria-components";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, usePlanPart } from "../desk/on-table.ts";
@@ -13,6 +14,18 @@ export function FindingsPanel() {
 	const walls = useBay((bay) => bay.corners.length - 1);
 	// That a bay just begun has no walls yet is plain to see, and nothing to be warned of.
 	const begun = walls > 0;
+	const panel = useRef<HTMLElement>(null);
+	const cured = useRef<readonly Finding[] | null>(null);
+	// The cure that was pressed is gone with its finding: what is left to look out for comes next.
+	useEffect(() => {
+		const isCured = cured.current !== null && cured.current !== findings;
+		if (isCured && document.activeElement === document.body) panel.current?.focus();
+		cured.current = null;
+	}, [findings]);
+	const cure = (label: string, remedy: Remedy) => {
+		cured.current = findings;
+		desk.getState().change(label, remedy.change);
+	};
 	const told = (begun ? findings : []).map((finding, index) => ({
 		finding,
 		index,
@@ -20,7 +33,7 @@ export function FindingsPanel() {
 	}));
 
 	return (
-		<section className="findings" id="findings" aria-label="Findings" tabIndex={-1}>
+		<section ref={panel} className="findings" id="findings" aria-label="Findings" tabIndex={-1}>
 			<div className="findings-head">
 				<h2 className="findings-heading">
 					{told.length === 0
@@ -35,7 +48,7 @@ export function FindingsPanel() {
 			</div>
 			<ul className="finding-list">
 				{told.map(({ finding, index, words }) => (
-					<FindingCard key={`${finding.code} ${index}`} finding={finding} index={index} words={words} />
+					<FindingCard key={`${finding.code} ${index}`} finding={finding} index={index} words={words} cure={cure} />
 				))}
 			</ul>
 		</section>
@@ -46,11 +59,12 @@ interface CardProps {
 	readonly finding: Finding;
 	readonly index: number;
 	readonly words: ReturnType<typeof describe>;
+	readonly cure: (label: string, remedy: Remedy) => void;
 }
 
-function FindingCard({ finding, index, words }: CardProps) {
+function FindingCard({ finding, index, words, cure }: CardProps) {
 	const chosen = useDesk((state) => isSelected(state.selection, "finding", index));
-	const { select, point, change } = desk.getState();
+	const { select, point } = desk.getState();
 	return (
 		<li
 			className={`finding finding-${words.severity}${chosen ? " chosen" : ""}`}
@@ -74,7 +88,7 @@ function FindingCard({ finding, index, words }: CardProps) {
 								// biome-ignore lint/suspicious/noArrayIndexKey: a remedy is known by its place
 								key={choice}
 								className="button"
-								onPress={() => change(words.remedies[choice] ?? words.title, remedy.change)}
+								onPress={() => cure(words.remedies[choice] ?? words.title, remedy)}
 							>
 								{words.remedies[choice]}
 							</Button>

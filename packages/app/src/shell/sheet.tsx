@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useEffect } from "react";
 import { Button, Dialog, Heading, Modal, ModalOverlay } from "react-aria-components";
 
 interface Props {
@@ -10,6 +10,7 @@ interface Props {
 
 /** A sheet laid over the desk; on a phone it covers it. */
 export function Sheet({ title, wide, onClose, children }: Props) {
+	useEffect(() => bringFocusIntoView, []);
 	return (
 		<ModalOverlay className="shade" isOpen isDismissable onOpenChange={(open) => open || onClose()}>
 			<Modal className={wide ? "sheet sheet-wide" : "sheet"}>
@@ -26,5 +27,13 @@ export function Sheet({ title, wide, onClose, children }: Props) {
 				</Dialog>
 			</Modal>
 		</ModalOverlay>
+	);
+}
+
+/** Whoever goes on by keyboard sees where: what the sheet was laid over may have grown, and the button that called it moved out of sight. */
+function bringFocusIntoView(): void {
+	// The focus goes back to that button in the next frame.
+	requestAnimationFrame(() =>
+		requestAnimationFrame(() => document.querySelector(":focus-visible")?.scrollIntoView({ block: "nearest" })),
 	);
 }

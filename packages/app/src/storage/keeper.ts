@@ -2,6 +2,7 @@ import { type Job, parseJob, problemLine } from "@baywright/setout";
 import { desk } from "../desk/desk.ts";
 import { LEAVING } from "../desk/leaving.ts";
 import { screen, toTop } from "../desk/screen.ts";
+import { rememberBayAtHand, toBayAtHand } from "./bay-at-hand.ts";
 import { openShelf, type Shelf, type Stored } from "./shelf.ts";
 import { listenToTabs, type Tabs } from "./tabs.ts";
 
@@ -38,6 +39,7 @@ export async function keepJob(): Promise<void> {
 			if (revision > known) screen.setState({ overtaken: true });
 		},
 	});
+	rememberBayAtHand();
 	desk.subscribe((now, before) => {
 		if (now.job !== before.job) soon();
 	});
@@ -123,6 +125,7 @@ async function bringBack(found: Stored): Promise<void> {
 	const parsed = parseJob(found.job);
 	if (parsed.ok) {
 		desk.getState().restore(parsed.job);
+		toBayAtHand();
 		stored = desk.getState().job;
 		return;
 	}

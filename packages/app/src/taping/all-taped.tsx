@@ -8,6 +8,7 @@ import { inDoubt } from "./in-doubt.ts";
 import type { ToTake } from "./next-to-take.ts";
 import { entryFigure } from "./say.ts";
 import { Standing } from "./standing.tsx";
+import { takeAlong } from "./take-along.ts";
 import { goTo, showList, skip } from "./taking.ts";
 import { useWording } from "./value-field.tsx";
 
@@ -23,9 +24,7 @@ export function AllTaped({ list, asked, goOn }: Props) {
 	const doubted = usePlanPart((plan) => inDoubt(plan.survey).length);
 	const heading = useRef<HTMLHeadingElement>(null);
 	// Whoever typed the last figure is taken along to what has become of it all.
-	useEffect(() => {
-		if (document.activeElement === document.body) heading.current?.focus({ preventScroll: true });
-	}, []);
+	useEffect(() => takeAlong(heading.current), []);
 	const inDoubtWords = doubted === 1 ? "One reading is in doubt" : "Readings are in doubt";
 	const title = asked !== null ? "Taped so far" : doubted > 0 ? inDoubtWords : "All taped";
 	const taken = list.filter(({ state }) => state === "taken");

@@ -1,6 +1,6 @@
 import { addObstacle, KIND_NAMES, wallLength } from "@baywright/editor";
 import { type Obstacle, wallName } from "@baywright/setout";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { Button } from "react-aria-components";
 import { useBay } from "../desk/on-table.ts";
 import { Pick } from "../fields/pick.tsx";
@@ -10,6 +10,7 @@ import { HeightSketch } from "./height-sketch.tsx";
 import { IN_THE_WAY } from "./how-to-take.ts";
 import type { ToTake } from "./next-to-take.ts";
 import { Standing } from "./standing.tsx";
+import { takeAlong } from "./take-along.ts";
 import { leave, putOnWall } from "./taking.ts";
 
 interface Props {
@@ -26,6 +27,8 @@ export function MoreOnWalls({ item, list, back }: Props) {
 	const [chosen, setWall] = useState(Math.floor((walls - 1) / 2));
 	const [refused, setRefused] = useState("");
 	const wall = Math.min(chosen, walls - 1);
+	const heading = useRef<HTMLHeadingElement>(null);
+	useEffect(() => takeAlong(heading.current), []);
 	function put(): void {
 		const done = putOnWall(`add a ${KIND_NAMES[kind]}`, (bay) =>
 			addObstacle(bay, kind, wall, wallLength(bay, wall) / 2),
@@ -35,7 +38,9 @@ export function MoreOnWalls({ item, list, back }: Props) {
 	return (
 		<div className="taking-question">
 			<div className="taking-how">
-				<h2>{count === 0 ? "Is anything on the walls?" : "Is anything else on the walls?"}</h2>
+				<h2 ref={heading} tabIndex={-1}>
+					{count === 0 ? "Is anything on the walls?" : "Is anything else on the walls?"}
+				</h2>
 				<p>{IN_THE_WAY}</p>
 				<HeightSketch of={null} text="" label="The walls from the room, with what is on them" />
 				<Standing list={list} asked={item} />

@@ -12,6 +12,7 @@ import type { ToTake } from "./next-to-take.ts";
 import { PlanSketch } from "./plan-sketch.tsx";
 import { entryText, isAngle, readEntry } from "./say.ts";
 import { Standing } from "./standing.tsx";
+import { takeAlong } from "./take-along.ts";
 import { goOn, leave, take, type } from "./taking.ts";
 
 interface Props {
@@ -38,6 +39,7 @@ export function Question({ item, list, draft, back }: Props) {
 	const text = draft ?? (value !== null && state === "taken" ? entryText(item, value, unit) : "");
 	const stands = what.kind === "height" && value !== null && state !== "taken" ? entryText(item, value, unit) : "";
 
+	useEffect(() => takeAlong(field.current), []);
 	// What is asked is answered where one was typing, whichever question comes next.
 	useEffect(() => {
 		if (field.current !== null && document.activeElement === field.current && key !== "") field.current.select();

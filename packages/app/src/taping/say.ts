@@ -12,13 +12,15 @@ export function readEntry({ what }: ToTake, text: string, bay: Bay, unit: Length
 
 /** A value of an entry as it is typed. */
 export function entryText({ what }: ToTake, value: number, unit: LengthUnit): string {
-	return isAngle(what) ? formatAngle(value) : showLength(value, unit);
+	// The inch mark stands after the field, as other units do.
+	return isAngle(what) ? formatAngle(value) : showLength(value, unit).replace(/"$/, "");
 }
 
 /** The same with its unit. */
 export function entryFigure(entry: ToTake, value: number, unit: LengthUnit): string {
 	const text = entryText(entry, value, unit);
-	return isAngle(entry.what) || unit === "in" ? text : `${text} ${unit}`;
+	if (isAngle(entry.what)) return text;
+	return unit === "in" ? `${text}"` : `${text} ${unit}`;
 }
 
 export const isAngle = (what: ToTake["what"]): boolean => what.kind === "reading" && what.reading.kind === "angle";

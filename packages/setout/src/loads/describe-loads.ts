@@ -21,7 +21,7 @@ export const LOADS_SENTENCE =
 	"Worked out as a beam over all brackets with the track laid out straight: torsion at bends is left out. The greatest and the least are with each curtain left wherever it loads that bracket most or least.";
 
 export function overloadedSentence({ load, limit, others, system }: Finding["figures"], bracket: string): string {
-	const more = saidOfOthers(others, "; one more there is over it", `; ${others} more there are over it`);
+	const more = saidOfOthers(others, "; one more is over it", `; ${others} more are over it`);
 	return `${bracket} carries up to ${formatOver(Number(load), Number(limit))} kg, with the curtains left where they load it most; ${system} allows ${formatLimit(Number(limit))} kg on one bracket${more}. Torsion at bends is left out.`;
 }
 

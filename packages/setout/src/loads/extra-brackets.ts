@@ -27,7 +27,7 @@ interface Row {
 }
 
 /**
- * Brackets pinned beside those of a wall that carry too much, until none of them does: one after another, each in the span beside the worst, as near
+ * Brackets pinned beside those that carry too much, until none of them does: one after another, each in the span beside the worst, as near
  * its middle as a bracket may go, where it takes off most; one nearer to the track's end may take the end bracket's place. Field brackets beside a new
  * one are pinned with it, or they would be spread anew. The row is set out with every one; what comes of it is tried on the whole plan.
  */
@@ -38,7 +38,6 @@ export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 	if (!fit.ok) return [];
 	const track = fit.value;
 	const room = bracketRoom(bay, system, track, plan.height);
-	const wall = finding.where.wall as number;
 
 	const rowWith = (pins: readonly WallPlace[]): Row => {
 		const pinned = { ...bay.track, brackets: [...bay.track.brackets, ...pins] };
@@ -48,8 +47,8 @@ export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 	const added: WallPlace[] = [];
 	const kept: WallPlace[] = [];
 	let row: Row = plan;
-	for (let worst = worstOn(wall, row); worst !== null; worst = worstOn(wall, row)) {
-		if (added.length === MOST_ADDED || !trial.spend(bay.walls.length)) return [];
+	for (let worst = worstOf(row); worst !== null; worst = worstOf(row)) {
+		if (!trial.spend(bay.walls.length)) return [];
 		const choices = spansBeside(row, worst, track.path.length, system.bracket.width, room).map(
 			({ station, fields }) => {
 				const place = wholePlace(track, room, station);
@@ -57,9 +56,10 @@ export function extraBrackets(finding: Finding, refused: Refused): Remedy[] {
 				return { place, beside, row: rowWith([...added, ...kept, place, ...beside]) };
 			},
 		);
-		const best = choices.toSorted((a, b) => excessOn(wall, a.row) - excessOn(wall, b.row))[0];
-		if (best === undefined || !helps(excessOn(wall, row), excessOn(wall, best.row))) return [];
+		const best = choices.toSorted((a, b) => excessOf(a.row) - excessOf(b.row))[0];
+		if (best === undefined || !helps(excessOf(row), excessOf(best.row))) return [];
 		added.push(best.place);
+		if (added.filter(({ wall }) => wall === best.place.wall).length > MOST_ADDED) return [];
 		kept.push(...best.beside);
 		row = best.row;
 	}
@@ -73,20 +73,18 @@ const helps = (excess: number, left: number): boolean => left === 0 || left <= e
 
 const alongTrack = (a: WallPlace, b: WallPlace): number => a.wall - b.wall || a.at - b.at;
 
-/** Index of the bracket of a wall that is furthest over its limit; null where none is. */
-function worstOn(wall: number, row: Row): number | null {
-	const over = overOn(wall, row);
+/** Index of the bracket that is furthest over its limit; null where none is. */
+function worstOf(row: Row): number | null {
+	const over = overOf(row);
 	return over.length === 0
 		? null
 		: over.reduce((worst, load) => (load.greatest > worst.greatest ? load : worst)).bracket;
 }
 
-const overOn = (wall: number, { brackets, loads }: Row): BracketLoad[] =>
-	loads.filter((load) => standingOf(load) === "over" && brackets[load.bracket]?.wall === wall);
+const overOf = ({ loads }: Row): BracketLoad[] => loads.filter((load) => standingOf(load) === "over");
 
-/** By how much the brackets of a wall are over their limit, as a part of it. */
-const excessOn = (wall: number, row: Row): number =>
-	overOn(wall, row).reduce((sum, { share }) => sum + (share as number) - 1, 0);
+/** By how much the brackets are over their limit, as a part of it. */
+const excessOf = (row: Row): number => overOf(row).reduce((sum, { share }) => sum + (share as number) - 1, 0);
 
 /**
  * The middles of the spans either side of a bracket, or of what hangs over beside it at an end of the track, as near as one more may stand to them;

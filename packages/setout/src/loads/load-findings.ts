@@ -15,7 +15,7 @@ const ALIKE = 1e-6;
 /** Has the bracket to hold the track down by an amount that is worth telling? */
 const isLifted = ({ least }: BracketLoad): boolean => least <= -LEAST_LIFT + ALIKE;
 
-/** What is told of loads: brackets over the limit, once a wall; where the track lifts; and what was not, or could not be, checked. */
+/** What is told of loads: brackets over the limit, by the worst of them; where the track lifts; and what was not, or could not be, checked. */
 export function loadFindings(
 	{ name, bracket: { maxLoad } }: TrackSystem,
 	brackets: readonly Bracket[],
@@ -39,19 +39,17 @@ export function loadFindings(
 	return [...(heaviest === undefined ? [] : [notChecked(brackets, heaviest, name)]), ...unknown, ...lifted];
 }
 
-/** On each wall the bracket that is furthest over the limit, and how many more are over it. */
-function overloaded(brackets: readonly Bracket[], over: readonly BracketLoad[], limit: number, system: string) {
-	const walls = [...new Set(over.map((load) => bracketOf(brackets, load).wall))];
-	return walls.map((wall): Finding => {
-		const here = over.filter((load) => bracketOf(brackets, load).wall === wall);
-		const worst = mostOf(here, ({ greatest }) => greatest) as BracketLoad;
-		return {
-			code: "bracket-overloaded",
-			where: placeOf(brackets, worst),
-			figures: { load: worst.greatest, limit, others: here.length - 1, system },
-			remedies: [],
-		};
-	});
+/** The bracket that is furthest over the limit, and how many more are over it: they are cured together. */
+function overloaded(
+	brackets: readonly Bracket[],
+	over: readonly BracketLoad[],
+	limit: number,
+	system: string,
+): Finding[] {
+	const worst = mostOf(over, ({ greatest }) => greatest);
+	if (worst === undefined) return [];
+	const figures = { load: worst.greatest, limit, others: over.length - 1, system };
+	return [{ code: "bracket-overloaded", where: placeOf(brackets, worst), figures, remedies: [] }];
 }
 
 function liftFinding(brackets: readonly Bracket[], lifted: readonly BracketLoad[]): Finding[] {
@@ -86,10 +84,8 @@ const ofEach = (curtains: readonly CurtainSetOut[]): CurtainSetOut[] =>
 		({ curtain }, i) => curtain !== null && curtains.findIndex((other) => other.curtain === curtain) === i,
 	);
 
-const bracketOf = (brackets: readonly Bracket[], { bracket }: BracketLoad): Bracket => brackets[bracket] as Bracket;
-
 function placeOf(brackets: readonly Bracket[], load: BracketLoad): Finding["where"] {
-	const { station, wall } = bracketOf(brackets, load);
+	const { station, wall } = brackets[load.bracket] as Bracket;
 	return { bracket: load.bracket, station, wall };
 }
 

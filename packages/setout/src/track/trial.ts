@@ -93,6 +93,8 @@ const past = (curtain: number, removed: number): number => (curtain >= removed ?
 /** The same trouble at the same place has the same name, whatever its figures; pieces are all one, for they are lettered afresh. */
 function nameOf({ code, where, figures }: Finding): string {
 	const { wall, corner, end, obstacle, curtain, opening, field } = where;
+	// Told once, by the worst.
+	if (code === "bracket-overloaded") return code;
 	// Told once for all curtains and walls.
 	if (code === "curtain-touches-behind") return `${code} ${figures.what} ${obstacle} ${figures.own}`;
 	// A curtain's trouble is the same on another bend or at another wall.
