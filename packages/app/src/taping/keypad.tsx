@@ -24,24 +24,28 @@ export function Keypad({ inches, signed, press, erase, take }: Props) {
 			{key("1")}
 			{key("2")}
 			{key("3")}
-			<Button className={space || minus ? "key" : "key key-tall"} aria-label="Backspace" onPress={erase}>
+			<Button
+				className={space || minus ? "key key-erase" : "key key-tall key-erase"}
+				aria-label="Backspace"
+				onPress={erase}
+			>
 				<Erase />
 			</Button>
 			{key("4")}
 			{key("5")}
 			{key("6")}
-			{space ? key(" ", "space") : null}
-			{minus ? key("-", "minus") : null}
+			{space ? key(" ", "space", "key-space") : null}
+			{minus ? key("-", "minus", "key-minus") : null}
 			{key("7")}
 			{key("8")}
 			{key("9")}
 			<Button className="key key-tall key-take" onPress={take}>
 				Take
 			</Button>
-			{key(".", "decimal point")}
+			{key(".", "decimal point", "key-point")}
 			{key("0", "0", inches ? "" : "key-wide")}
-			{inches ? key("/", "fraction bar") : null}
-			{inches && signed ? key("-", "minus", "key-last") : null}
+			{inches ? key("/", "fraction bar", "key-bar") : null}
+			{inches && signed ? key("-", "minus", "key-last key-minus") : null}
 		</fieldset>
 	);
 }
