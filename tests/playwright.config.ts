@@ -26,7 +26,7 @@ export default defineConfig({
 			env: { ...process.env, ...browser.env },
 			// The journeys visit only our own pages, and a browser under root or in a container has no sandbox to use.
 			chromiumSandbox: false,
-			args: ["--disable-background-networking"],
+			args: ["--disable-background-networking", ...(browser.args ?? [])],
 		},
 	},
 });
