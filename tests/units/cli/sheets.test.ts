@@ -96,6 +96,7 @@ test.each([
 	[["--out", "x", "--format", "doc"], /option --format: found "doc", allowed pdf, svg, dxf, csv/],
 	[["--out", "x", "--measured", "9.85"], /option --measured: found "9.85", allowed mm from 80 to 120/],
 	[["--out", "x", "--measured", "98.5,"], /option --measured: found "98.5,", allowed mm from 80 to 120/],
+	[["--out", "x", "--measured", "80,130"], /option --measured: found "80,130", allowed mm from 80 to 120/],
 	[
 		["--out", "x", "--measured", "85,90"],
 		/option --measured: found "85,90", allowed mm from 80 to 120.* after a comma/,

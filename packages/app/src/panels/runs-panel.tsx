@@ -1,11 +1,12 @@
 import { angleOf, isSelected, runOf } from "@baywright/editor";
-import { capital, formatAngle, formatLength, wallName } from "@baywright/setout";
+import { capital, formatAngle, wallName } from "@baywright/setout";
 import { useEffect, useRef } from "react";
 import { setAngle, setRun } from "../desk/changes.ts";
 import { desk, useDesk } from "../desk/desk.ts";
 import { useBay, useBayAtEase } from "../desk/on-table.ts";
 import { AngleField } from "../fields/angle-field.tsx";
 import { LengthField } from "../fields/length-field.tsx";
+import { showLength } from "../fields/read-length.ts";
 import { AddWall } from "./add-wall.tsx";
 import { bringIntoView } from "./bring-into-view.ts";
 import { CornerDetail } from "./corner-detail.tsx";
@@ -58,7 +59,7 @@ function RunRow({ wall, walls }: { readonly wall: number; readonly walls: number
 						change(`run of the ${name}`, setRun(desk.getState().job, bay, wall, mm)),
 						mm,
 						({ corners }) => runOf(corners, wall),
-						(figure) => formatLength(figure, unit),
+						(figure) => showLength(figure, unit),
 					)
 				}
 				onFocus={() => select({ kind: "wall", index: wall })}

@@ -52,7 +52,7 @@ export function BracketMeasured({ mark, marks, fitted, onPlaced }: Props) {
 					value={fitted?.projection ?? null}
 					instead={projection}
 					least={1}
-					greatest={FURTHEST}
+					greatest={Math.max(FURTHEST, 2 * projection)}
 					commit={(off) => set({ projection: off })}
 					clear={() => set({ projection: null })}
 				/>

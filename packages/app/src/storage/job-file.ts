@@ -1,4 +1,4 @@
-import { problemLine, readJobText, serialiseJob } from "@baywright/setout";
+import { foundText, type Problem, problemLine, readJobText, serialiseJob } from "@baywright/setout";
 import { desk } from "../desk/desk.ts";
 import { screen } from "../desk/screen.ts";
 import { replaceJob } from "./keeper.ts";
@@ -41,12 +41,16 @@ async function receiveDrawing(file: File): Promise<void> {
 /** What a drawing's file is called; of a DWG it is then said that it cannot be read, and what can. */
 const DRAWING_NAME = /\.(?:dxf|svg|dwg)$/i;
 
+/** A job file may have none, but there is always one on the table: the desk would have nothing to show, now and after every reload. */
+const NO_BAYS: Problem = { path: "bays", found: foundText([]), allowed: "one bay or more" };
+
 /** Puts a job file on the desk, or shows the walls of a drawing; a bad job shows its problems and leaves the desk as it is. */
 export async function receiveFile(file: File): Promise<void> {
 	if (DRAWING_NAME.test(file.name)) return receiveDrawing(file);
 	const text = await textOf(file);
 	if (text === null) return;
 	const parsed = readJobText(text);
+	if (parsed.ok && parsed.job.bays.length === 0) return refuseFile(file.name, [problemLine(NO_BAYS)]);
 	if (parsed.ok) {
 		await replaceJob(parsed.job, `open ${file.name}`);
 		screen.getState().say(`Opened ${file.name}`);

@@ -79,9 +79,10 @@ function readMeasured(typed: string | undefined): { readonly across: number; rea
 	for (const reading of typed?.split(",") ?? []) {
 		const [first, second] =
 			/^(\d{2,3}(?:\.\d{1,3})?)(?:x(\d{2,3}(?:\.\d{1,3})?))?$/i.exec(reading.trim())?.slice(1) ?? [];
-		across = (across * Number(first)) / 100;
-		down = (down * Number(second ?? first)) / 100;
-		if (!isNear(across) || !isNear(down)) return wrong;
+		const bars = [Number(first), Number(second ?? first)] as const;
+		across = (across * bars[0]) / 100;
+		down = (down * bars[1]) / 100;
+		if (![...bars, across, down].every(isNear)) return wrong;
 	}
 	return { across, down };
 }
