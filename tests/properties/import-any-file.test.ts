@@ -62,6 +62,6 @@ test("whatever a file holds, there is an answer: walls, or where, what and what 
 			expect(rises).toHaveLength(corners.length - 1);
 			for (const figure of [...corners.flat(), ...rises]) expect(Number.isFinite(figure)).toBe(true);
 		}),
-		{ numRuns: 2000 },
+		{ seed: 1407, numRuns: 2000 },
 	);
 });
