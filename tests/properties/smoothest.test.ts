@@ -171,7 +171,7 @@ describe("whatever the walls, the smoothest track", () => {
 				if (bends === 0) seen.straight++;
 				seen[bends < best ? "fewer" : "same"]++;
 			},
-			300,
+			200,
 		);
 		expect(seen.same).toBeGreaterThan(120);
 		expect(seen.straight).toBeGreaterThan(25);
