@@ -55,13 +55,6 @@ export function planFigure(of: SheetOf, width: number, tallest: number): PlanFig
 	const [usual, larger] = [scaleWith(AROUND), scaleWith(HARDLY_AROUND)];
 	if (larger < usual) {
 		const figure = figureAt(of, reach, width, larger);
-		if (process.env.DBG)
-			console.log(
-				"larger",
-				larger,
-				usual,
-				figure.left.map((l) => l.lines.join("|")),
-			);
 		if (figure.left.length === 0) return figure;
 	}
 	return figureAt(of, reach, width, usual);
