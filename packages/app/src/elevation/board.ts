@@ -1,6 +1,5 @@
 import { type Desk, keptInSight, panBy, type Viewport, zoomAt } from "@baywright/editor";
-import type { Bay, BayPlan } from "@baywright/setout";
-import { capital } from "@baywright/setout";
+import { type Bay, type BayPlan, capital } from "@baywright/setout";
 import type Konva from "konva/lib/Core.js";
 import type { StoreApi } from "zustand/vanilla";
 import { createEasel } from "../canvas/easel.ts";

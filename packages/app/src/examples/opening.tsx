@@ -4,6 +4,7 @@ import { use } from "react";
 import { Button } from "react-aria-components";
 import { desk } from "../desk/desk.ts";
 import { startJob, startTaping } from "../desk/start-taping.ts";
+import { lower } from "../fields/lower.ts";
 import { type Aside, jobsAside } from "../storage/keeper.ts";
 import { examples } from "./examples.ts";
 import { PlainCards } from "./plain-cards.tsx";
@@ -62,7 +63,7 @@ function asideNow(): Promise<readonly Aside[]> {
 }
 
 function begin(bay: Bay, title: string): void {
-	start(newJob(bay), `start from ${title.charAt(0).toLowerCase()}${title.slice(1)}`);
+	start(newJob(bay), `start from ${lower(title)}`);
 }
 
 function start(job: Job, label: string): void {

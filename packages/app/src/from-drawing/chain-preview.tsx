@@ -1,5 +1,5 @@
 import { formatLength } from "@baywright/setout";
-import { headingsOf, isTaken, type Piece, type WallImport } from "@baywright/sheets/read";
+import { headingsOf, isTaken, middleOf, type Piece, radiusOf, type WallImport } from "@baywright/sheets/read";
 import { useDesk } from "../desk/desk.ts";
 import { useNarrow } from "../shell/media.ts";
 import { lengthsThatFit, NUMBER } from "./length-places.ts";
@@ -50,22 +50,20 @@ export function ChainPreview({ walls }: { readonly walls: WallImport }) {
 /** Off the middle of the wall's face, into the room. */
 function numberPlace(wall: Piece, { at }: Frame): readonly [number, number] {
 	const chord = (headingsOf(wall).start + headingsOf(wall).end) / 2;
-	const rise = -wall.bulge / 2;
-	const [dx, dy] = [wall.to.x - wall.from.x, wall.to.y - wall.from.y];
-	const [x, y] = at({ x: (wall.from.x + wall.to.x) / 2 - dy * rise, y: (wall.from.y + wall.to.y) / 2 + dx * rise });
+	const [x, y] = at(middleOf(wall));
 	return [x + Math.sin(chord) * OFF, y + Math.cos(chord) * OFF];
 }
 
 const OFF = 17;
 
-function dataOf({ from, to, bulge }: Piece, { at, scale }: Frame): string {
+function dataOf(piece: Piece, { at, scale }: Frame): string {
+	const { from, to, bulge } = piece;
 	const [start, end] = [from, to].map((p) =>
 		at(p)
 			.map((value) => value.toFixed(1))
 			.join(" "),
 	);
 	if (bulge === 0) return `M${start}L${end}`;
-	const chord = Math.hypot(to.x - from.x, to.y - from.y) * scale;
-	const radius = ((chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge))).toFixed(1);
+	const radius = (Math.abs(radiusOf(piece)) * scale).toFixed(1);
 	return `M${start}A${radius} ${radius} 0 ${Math.abs(bulge) > 1 ? 1 : 0} ${bulge < 0 ? 1 : 0} ${end}`;
 }

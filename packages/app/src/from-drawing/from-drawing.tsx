@@ -1,4 +1,4 @@
-import { problemLine } from "@baywright/setout";
+import { capital, problemLine } from "@baywright/setout";
 import { type Drawing, type ImportWish, importWalls, type WallImport } from "@baywright/sheets/read";
 import { useMemo, useState } from "react";
 import { Button } from "react-aria-components";
@@ -112,7 +112,7 @@ function Refused({ file, lines, children }: RefusedProps) {
 			</p>
 			<ul>
 				{lines.slice(0, MOST_LINES).map((line) => (
-					<li key={line}>{line.charAt(0).toUpperCase() + line.slice(1)}.</li>
+					<li key={line}>{capital(line)}.</li>
 				))}
 			</ul>
 			{lines.length > MOST_LINES ? <p className="quiet">And {lines.length - MOST_LINES} more.</p> : null}

@@ -1,4 +1,4 @@
-import type { Piece } from "@baywright/sheets/read";
+import { chordOf, type Piece, sagittaOf } from "@baywright/sheets/read";
 import type { Frame } from "./preview-frame.ts";
 
 interface Placed {
@@ -32,7 +32,7 @@ export function lengthsThatFit(
 		const long = Math.hypot(bx - ax, by - ay);
 		// To the left of the way, where the wall bows to if it bows away from the room.
 		const [nx, ny] = [(by - ay) / long, -(bx - ax) / long];
-		const rise = Math.max(0, (-wall.bulge * run * scale) / 2);
+		const rise = Math.max(0, sagittaOf(wall) * scale);
 		const off = rise + OFF + Math.abs(nx) * wide + Math.abs(ny) * HALF_HIGH;
 		const [x, y] = [(ax + bx) / 2 + nx * off, (ay + by) / 2 + ny * off];
 		const free = placed.every(
@@ -48,6 +48,4 @@ export function lengthsThatFit(
 }
 
 const longestFirst = (walls: readonly Piece[]) =>
-	walls
-		.map((wall) => ({ wall, run: Math.hypot(wall.to.x - wall.from.x, wall.to.y - wall.from.y) }))
-		.sort((a, b) => b.run - a.run);
+	walls.map((wall) => ({ wall, run: chordOf(wall) })).sort((a, b) => b.run - a.run);

@@ -1,5 +1,5 @@
 import type { Point } from "@baywright/geometry";
-import type { Piece } from "@baywright/sheets/read";
+import { middleOf, type Piece } from "@baywright/sheets/read";
 
 interface Size {
 	readonly width: number;
@@ -34,7 +34,4 @@ export function frameFor(walls: readonly Piece[], { width, height }: Size): Fram
 }
 
 /** The ends of a wall and the place where it stands out furthest. */
-function pointsOf({ from, to, bulge }: Piece): Point[] {
-	const [dx, dy] = [to.x - from.x, to.y - from.y];
-	return [from, { x: (from.x + to.x + dy * bulge) / 2, y: (from.y + to.y - dx * bulge) / 2 }, to];
-}
+const pointsOf = (wall: Piece): Point[] => [wall.from, middleOf(wall), wall.to];

@@ -1,5 +1,5 @@
 import { formatAngle, formatLength } from "@baywright/setout";
-import { isTaken, roomAngle, type WallImport } from "@baywright/sheets/read";
+import { chordOf, isTaken, roomAngle, sagittaOf, type WallImport } from "@baywright/sheets/read";
 import { useDesk } from "../desk/desk.ts";
 
 /** Every wall of the chain with its figures, as the bay will have them. */
@@ -22,7 +22,6 @@ export function WallTable({ walls }: { readonly walls: WallImport }) {
 			<tbody>
 				{shown.map((wall, i) => {
 					const next = shown[i + 1] ?? (closed ? shown[0] : undefined);
-					const run = Math.hypot(wall.to.x - wall.from.x, wall.to.y - wall.from.y);
 					return (
 						// biome-ignore lint/suspicious/noArrayIndexKey: a wall is known by its place
 						<tr key={i} className={isTaken(walls, i) ? undefined : "from-drawing-left"}>
@@ -30,8 +29,8 @@ export function WallTable({ walls }: { readonly walls: WallImport }) {
 								{i + 1}
 								{isTaken(walls, i) ? "" : " (not taken)"}
 							</th>
-							<td>{show(run)}</td>
-							{bowed ? <td>{wall.bulge === 0 ? "" : show((-wall.bulge * run) / 2)}</td> : null}
+							<td>{show(chordOf(wall))}</td>
+							{bowed ? <td>{wall.bulge === 0 ? "" : show(sagittaOf(wall))}</td> : null}
 							<td>{next === undefined ? "" : formatAngle(roomAngle(wall, next))}</td>
 						</tr>
 					);

@@ -1,6 +1,7 @@
 import { editBay } from "../desk/edit-bay.ts";
 import { screen } from "../desk/screen.ts";
 import { PlainCards } from "../examples/plain-cards.tsx";
+import { lower } from "../fields/lower.ts";
 
 /** A bay without walls: what it is like is said first, then every length of it is taped. */
 export function FirstShape() {
@@ -10,7 +11,7 @@ export function FirstShape() {
 			<p>Choose the shape that comes nearest. Every length of it is then taped, one after the other.</p>
 			<PlainCards
 				take={(plain, title) =>
-					editBay(`begin with ${title.charAt(0).toLowerCase()}${title.slice(1)}`, ({ id, name }) => ({
+					editBay(`begin with ${lower(title)}`, ({ id, name }) => ({
 						...plain,
 						id,
 						name,

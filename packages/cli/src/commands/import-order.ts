@@ -34,8 +34,8 @@ type Given = Extract<Options<keyof typeof IMPORT_OPTIONS>, { readonly ok: true }
 
 const UNIT_NAMES: readonly UnitName[] = ["mm", "cm", "m", "in", "ft"];
 
-/** The order as typed, or what is wrong with it. `greatestReach` is in mm. */
-export function readImportOrder(options: Given, greatestReach: number): ImportOrder | string {
+/** The order as typed, or what is wrong with it; how far apart ends may be to be joined, mm, comes with the readers. */
+export function readImportOrder(options: Given, [least, greatest]: readonly [number, number]): ImportOrder | string {
 	const [file, ...more] = options.operands;
 	if (file === undefined || file === "" || more.length > 0)
 		return `found ${options.operands.length} names, allowed one: a DXF, an SVG, or - for standard input`;
@@ -49,8 +49,8 @@ export function readImportOrder(options: Given, greatestReach: number): ImportOr
 		return `option --scale: found ${quoted(scale ?? "")}, allowed 0.01 to 10000, as 20 for 1 : 20`;
 	const join = options.value("join");
 	const reach = join === undefined ? undefined : parseLength(join, "mm");
-	if (reach !== undefined && !(reach.ok && reach.value >= 0.001 && reach.value <= greatestReach))
-		return `option --join: found ${quoted(join ?? "")}, allowed 0.001 to ${greatestReach} mm`;
+	if (reach !== undefined && !(reach.ok && reach.value >= least && reach.value <= greatest))
+		return `option --join: found ${quoted(join ?? "")}, allowed ${least} to ${greatest} mm`;
 	const chain = options.value("chain");
 	if (chain !== undefined && !/^[1-9]\d{0,5}$/.test(chain))
 		return `option --chain: found ${quoted(chain)}, allowed 1, 2, 3 …`;

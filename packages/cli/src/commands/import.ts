@@ -53,8 +53,8 @@ async function run(args: readonly string[], world: World): Promise<ExitStatus> {
 	const options = readOptions(args, IMPORT_OPTIONS);
 	if (!options.ok) return complain(world, `import: ${options.message}`);
 	// Loaded only here: no other command needs the readers.
-	const { bayOf, GREATEST_REACH, importWalls, readDrawing } = await import("@baywright/sheets/read");
-	const order = readImportOrder(options, GREATEST_REACH);
+	const { bayOf, GREATEST_REACH, importWalls, LEAST_REACH, readDrawing } = await import("@baywright/sheets/read");
+	const order = readImportOrder(options, [LEAST_REACH, GREATEST_REACH]);
 	if (typeof order === "string") return complain(world, `import: ${order}`);
 	const name = spoken(order.file);
 	const bytes = await bytesOf(order.file, world);

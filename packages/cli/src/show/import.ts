@@ -1,5 +1,5 @@
-import { formatAngle, formatLength } from "@baywright/setout";
-import { isTaken, layerWords, roomAngle, type WallImport } from "@baywright/sheets/read";
+import { capital, formatAngle, formatLength } from "@baywright/setout";
+import { chordOf, isTaken, layerWords, roomAngle, sagittaOf, type WallImport } from "@baywright/sheets/read";
 import { plain } from "../text/plain.ts";
 import { figures, table, words } from "../text/table.ts";
 import { wrap } from "../text/wrap.ts";
@@ -32,8 +32,8 @@ function wallTable(walls: WallImport): string[] {
 	const { shown, closed } = walls;
 	const rows = shown.map((wall, i) => {
 		const next = shown[i + 1] ?? (closed ? shown[0] : undefined);
-		const run = Math.hypot(wall.to.x - wall.from.x, wall.to.y - wall.from.y);
-		const rise = (-wall.bulge * run) / 2;
+		const run = chordOf(wall);
+		const rise = sagittaOf(wall);
 		return [
 			String(i + 1),
 			formatLength(run, "mm", { precision: 1 }),
@@ -74,4 +74,3 @@ function chainTable({ chains }: WallImport): string[] {
 }
 
 const mm = (value: number): string => String(Number(value.toPrecision(6)));
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

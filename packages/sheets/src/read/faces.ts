@@ -1,5 +1,4 @@
-import type { Point } from "@baywright/geometry";
-import { chordOf, lengthOf, type Piece, turnedRound, turnOf } from "./stroke.ts";
+import { chordOf, lengthOf, middleOf, type Piece, turnedRound, turnOf } from "./stroke.ts";
 
 /** From a wall's one face to its other, mm: from a board partition to old masonry. Common practice, no source. */
 const THICK = { least: 40, most: 600 } as const;
@@ -133,9 +132,3 @@ function bowedAlike(a: Piece, b: Piece): boolean {
 
 /** Arcs this flat are as good as straight: 2 mm on 2 m. */
 const HARDLY = 2e-3;
-
-/** On the wall itself, also where it is bowed. */
-const middleOf = ({ from, to, bulge }: Piece): Point => ({
-	x: (from.x + to.x + (to.y - from.y) * bulge) / 2,
-	y: (from.y + to.y - (to.x - from.x) * bulge) / 2,
-});

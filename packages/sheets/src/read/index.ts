@@ -1,7 +1,7 @@
 export { bayOf } from "./bay-of.ts";
 export type { Drawing, ReadDrawing } from "./drawing.ts";
 export { readDrawing } from "./read-drawing.ts";
-export { headingsOf, type Piece, roomAngle } from "./stroke.ts";
+export { chordOf, headingsOf, middleOf, type Piece, radiusOf, roomAngle, sagittaOf } from "./stroke.ts";
 export type { UnitName } from "./unit.ts";
 export {
 	GREATEST_REACH,

@@ -1,3 +1,4 @@
+import { capital } from "@baywright/setout";
 import { type Chain, type LayerChains, MOST_COMPARED } from "./chains.ts";
 import type { DrawingLayer } from "./drawing.ts";
 import { alongside } from "./faces.ts";
@@ -114,4 +115,3 @@ const few = (lines: readonly string[], rest: string): string[] =>
 	lines.length <= MOST ? [...lines] : [...lines.slice(0, MOST), `And ${lines.length - MOST} more ${rest}.`];
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,7 +1,7 @@
 import type { Point } from "@baywright/geometry";
 import type { Chain } from "./chains.ts";
 import { wallOutline } from "./faces.ts";
-import { chordOf, lengthOf, type Piece, turnedRound, turnOf } from "./stroke.ts";
+import { lengthOf, type Piece, radiusOf, turnedRound, turnOf } from "./stroke.ts";
 
 export interface Oriented {
 	/** From left to right as seen from the room, which lies on their right. Of a closed outline the longest, the side most likely open, is the last. */
@@ -68,7 +68,7 @@ function areaOf(walls: readonly Piece[]): number {
 		const [[ax, ay], [bx, by]] = [off(wall.from), off(wall.to)];
 		const { bulge } = wall;
 		const angle = 4 * Math.atan(bulge);
-		const radius = bulge === 0 ? 0 : (chordOf(wall) * (1 + bulge * bulge)) / (4 * bulge);
+		const radius = bulge === 0 ? 0 : radiusOf(wall);
 		return sum + (ax * by - bx * ay) / 2 + (radius * radius * (angle - Math.sin(angle))) / 2;
 	}, 0);
 }

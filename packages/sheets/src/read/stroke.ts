@@ -36,6 +36,18 @@ export const turnedRound = ({ from, to, bulge }: Piece): Piece => ({ from: to, t
 
 export const chordOf = ({ from, to }: Piece): number => Math.hypot(to.x - from.x, to.y - from.y);
 
+/** Half-way along it, on the piece itself, also where it is bowed. */
+export const middleOf = ({ from, to, bulge }: Piece): Point => ({
+	x: (from.x + to.x + (to.y - from.y) * bulge) / 2,
+	y: (from.y + to.y - (to.x - from.x) * bulge) / 2,
+});
+
+/** How far its middle stands to the left of its chord. Source: the sagitta of a bulge b on a chord c is b c / 2. */
+export const sagittaOf = (piece: Piece): number => (-piece.bulge * chordOf(piece)) / 2;
+
+/** Of an arc, + counter-clockwise; the bulge must not be 0. Source: from the sagitta s, r = (c² + 4s²) / 8s. */
+export const radiusOf = (arc: Piece): number => (chordOf(arc) * (1 + arc.bulge * arc.bulge)) / (4 * arc.bulge);
+
 /** Along the piece. Source: an arc of the angle a on a chord c is c · (a/2) / sin(a/2) long. */
 export function lengthOf(piece: Piece): number {
 	const half = 2 * Math.atan(piece.bulge);

@@ -4,7 +4,7 @@ import { type Chain, chainsOn, type LayerChains } from "./chains.ts";
 import type { Drawing, DrawingLayer } from "./drawing.ts";
 import { notesOn } from "./notes.ts";
 import { laid, oriented } from "./orient.ts";
-import { chordOf, type Piece } from "./stroke.ts";
+import { type Piece, sagittaOf } from "./stroke.ts";
 import { type ChosenUnit, type UnitName, unitFor } from "./unit.ts";
 import { stretchProblems } from "./wall-problems.ts";
 
@@ -143,8 +143,8 @@ function cornersOf(walls: readonly Piece[]): (readonly [number, number])[] {
 	return points.map(({ x, y }) => [kept(x), kept(y)] as const);
 }
 
-/** Source: the sagitta of a bulge b on a chord c is b c / 2; an arc that runs clockwise bows to the left, away from the room. */
-const riseOf = (wall: Piece): number => kept((-wall.bulge * chordOf(wall)) / 2);
+/** What bows to the left bows away from the room. */
+const riseOf = (wall: Piece): number => kept(sagittaOf(wall));
 
 /** A layer that is called after walls, else the one with the most lines. */
 function likeliestLayer({ layers }: Drawing): DrawingLayer | undefined {
